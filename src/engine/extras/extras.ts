@@ -98,19 +98,22 @@ function facingOf(style: Style, laced: LacedEdge): Cut[] {
   if (!extras?.facing) return [];
   const shape = facingShape(laced, extras.facing.width);
   if (!shape) return [noRoom('extras.facing.width', laced.block)];
-  const along = (role: Edge['role']): number =>
-    role === 'hem' || role === 'shoulder' || role === 'armhole'
-      ? allowanceOf(role, allowances)
-      : allowanceOf(topOf([laced]), allowances);
-  const edges = [
-    freeEdge('inner', 'centre', allowances.centre, shape.centre),
-    ...shape.hem.map(({ role, points }) => freeEdge('hem', role, along(role), points)),
-    freeEdge('outer', 'seam', allowances.seam, shape.inner),
-    ...[...shape.top]
-      .reverse()
-      .map(({ role, points }) => freeEdge('top', role, along(role), [...points].reverse())),
-  ];
+  const edges = shape.outline.map(({ at, role, points }) =>
+    freeEdge(at, role, allowanceBeside(role, laced, allowances), points),
+  );
   return [cut(identifyPiece('facing', laced.block), 2, edges, shape.marks, turnsHemUp(style))];
+}
+
+function allowanceBeside(role: Edge['role'], laced: LacedEdge, allowances: Style['allowances']): number {
+  switch (role) {
+    case 'centre':
+    case 'seam':
+      return allowances[role];
+    case 'top':
+      return allowanceOf(topOf([laced]), allowances);
+    default:
+      return allowanceOf(role, allowances);
+  }
 }
 
 /** What the upper edge beside laced edges is: under a shoulder a neckline. */

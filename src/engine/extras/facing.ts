@@ -4,15 +4,17 @@ import { firstIntersection } from '../geometry/firstIntersection';
 import { at } from '../geometry/lists';
 import { offsetPolyline } from '../geometry/offset/offsetPolyline';
 import { between, distance, type Point } from '../geometry/point';
+import type { EdgePlace } from '../pieces/piece';
 import type { BesideCentre, LacedEdge, MarkOnEdge } from './lacedEdge';
 
+/** A run of the outline, counter-clockwise as seen on paper. */
+interface FacingRun extends BesideCentre {
+  readonly at: EdgePlace['at'];
+}
+
 export interface FacingShape {
-  /** The laced edge, from the top down. */
-  readonly centre: readonly Point[];
-  readonly hem: readonly BesideCentre[];
-  /** The edge parallel to the laced one, from the hem up. */
-  readonly inner: readonly Point[];
-  readonly top: readonly BesideCentre[];
+  /** Once round: the laced edge from the top down, hem, the edge parallel to the laced one, top edge. */
+  readonly outline: readonly FacingRun[];
   /** Balance marks of the laced edge, `inner` on the facing, and square across from them on the edge parallel to it. */
   readonly marks: readonly MarkOnEdge[];
 }
@@ -30,10 +32,14 @@ export function facingShape({ centre, top, hem, marks }: LacedEdge, width: numbe
   const [from, to] = [Math.floor(foot.on) + 1, Math.ceil(head.on)];
   const line = [foot.at, ...inner.slice(from, to), head.at];
   return {
-    centre,
-    hem: foot.runs,
-    inner: line,
-    top: head.runs,
+    outline: [
+      { at: 'inner', role: 'centre', points: centre },
+      ...foot.runs.map((run): FacingRun => ({ at: 'hem', ...run })),
+      { at: 'outer', role: 'seam', points: line },
+      ...[...head.runs]
+        .reverse()
+        .map(({ role, points }): FacingRun => ({ at: 'top', role, points: [...points].reverse() })),
+    ],
     marks: marks.flatMap((mark): MarkOnEdge[] => [
       { ...mark, edge: 'inner' },
       ...squareAcross(mark, centre, line, width),

@@ -10,8 +10,7 @@ import { identityOf, type PieceIdentity } from '../terms/identity';
 import { type LevelName, SIDES, type Side } from '../terms/names';
 import { tapeAt } from './body/surface';
 import { makeWornBody, type WornBody } from './body/wornBody';
-import { type Construction, USUAL_CLOTH } from './cloth/garmentEnergy';
-import { facingsBehind } from './facings';
+import { constructionOf } from './construction';
 import { type Fields, fieldsOf } from './measure/fields';
 import { type FitFigures, figuresOf } from './measure/figures';
 import { type Band, bandAt, type Part, partAt } from './measure/regions';
@@ -121,15 +120,10 @@ function* wornHalf(
   from: PlacedMesh | undefined,
 ): Generator<void, WornHalf> {
   const levels = drafted.levels.map(({ name, y }) => ({ name, y }));
-  const construction: Construction = {
-    open: { front: openAt(style, 'front'), back: openAt(style, 'back') },
-    busk: style.closure.front === 'busk',
-    waistY: levels.find(({ name }) => name === 'waist')?.y ?? null,
-    bones: true,
-    cloth: USUAL_CLOTH,
-    facings: facingsBehind(style, drafted.pieces),
-  };
-  const draped = yield* draping(drafted.pieces, body, construction, { width, from });
+  const draped = yield* draping(drafted.pieces, body, constructionOf(style, drafted), {
+    width,
+    from,
+  });
   const fields = fieldsOf(draped);
   const figures = draped.rest.atRest ? figuresOf(draped, fields, body, drafted) : null;
   return { side, body, draped, fields, levels, figures, other: otherWayOf(draped, body) };
@@ -144,6 +138,3 @@ function otherWayOf({ other, places }: Draped, { levels }: WornBody): OtherWay |
 /** The farthest other way of a garment's halves; null where each has one rest. */
 export const otherWay = ({ halves }: Pick<WornGarment, 'halves'>): OtherWay | null =>
   halves.flatMap(({ other }) => other ?? []).sort((a, b) => b.apart - a.apart)[0] ?? null;
-
-const openAt = ({ closure }: Style, block: 'front' | 'back'): number | null =>
-  closure[block] === 'lacing' ? closure.lacingGap / 2 : null;

@@ -218,9 +218,9 @@ describe('what lies behind a laced edge', () => {
       },
       50,
     );
-    expect(shape?.top).toEqual([
-      { role: 'top', points: [at(0, 0), at(30, 0)] },
-      { role: 'shoulder', points: [at(30, 0), at(50, 0)] },
+    expect(shape?.outline.filter((run) => run.at === 'top')).toEqual([
+      { at: 'top', role: 'shoulder', points: [at(50, 0), at(30, 0)] },
+      { at: 'top', role: 'top', points: [at(30, 0), at(0, 0)] },
     ]);
   });
 

@@ -3,7 +3,7 @@
 import { describe, expect, it } from 'vitest';
 import { NAMED_STYLES } from '../../../src/document';
 import { draftWhole, type Piece, type Style, sewGarment } from '../../../src/engine';
-import { facingsBehind } from '../../../src/engine/worn/facings';
+import { facingsBehind } from '../../../src/engine/worn/construction';
 import { meshGarment } from '../../../src/engine/worn/mesh/garmentMesh';
 import { MEAN_BODY } from '../../support/bodies/drawBodies';
 

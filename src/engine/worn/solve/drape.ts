@@ -14,10 +14,6 @@ export interface DrapeChoice {
   readonly width: number;
   /** A rest of the same panels to start from; else cloth starts laid round the body. */
   readonly from?: PlacedMesh | undefined;
-  /** A start beside the usual ones, to see whether it leads to a rest of less energy. */
-  readonly start?: Start | undefined;
-  /** Moves the places of the first mesh before it is brought to rest. */
-  readonly disturb?: ((places: Float64Array) => void) | undefined;
 }
 
 /** A half garment brought to rest. */
@@ -48,12 +44,16 @@ const COARSE_TOLERANCE = 1e-2;
 const REST_TOLERANCE = 1e-3;
 
 /**
- * The coarsest mesh also starts so much higher. Where the two come to rest in unlike places, both go on to the finer mesh, and
- * there the one of less energy is taken: the top edge of a corset that ends under the bust can stand off in two ways, and so can
- * the back of a bodice that ends at the waist. mm
+ * Where the coarsest mesh starts. Where it comes to rest in unlike places, the two of least energy go on to the finer mesh, and
+ * there the one of less is taken: the top edge of a corset that ends under the bust can stand off in two ways, and so can the back of a
+ * bodice that ends at the waist. On the bodies looked at, each of these finds a rest that the others do not.
  */
-const HIGHER_MM = 20;
-const FACTORS_HIGHER = 20;
+const STARTS: readonly Start[] = [{}, { up: 20 }, { up: -20 }, { waves: 8 }];
+/** Factors that each start but the first may take. */
+const FACTORS_OF_OTHERS = 20;
+
+/** So many unlike rests of the coarsest mesh go on to the finer one, those of least energy. */
+const MOST_RESTS = 2;
 
 /** Rests are unlike where a vertex lies farther apart on a coarse mesh and on the last one, mm. */
 const UNLIKE_COARSE_MM = 3;
@@ -70,7 +70,7 @@ function widthsTo(h: number): number[] {
 
 /**
  * Brings panels to rest on a body, from a coarse mesh to one of the width asked for. It pauses before every step, so that a caller
- * may stop it.
+ * may stop it. A mesh as coarse as those of a pull starts once: of two rests it may show either.
  *
  * @param pieces the panels of one half
  */
@@ -78,14 +78,14 @@ export function* draping(
   pieces: readonly Piece[],
   body: WornBody,
   construction: Construction,
-  { width, from, start, disturb }: DrapeChoice,
+  { width, from }: DrapeChoice,
 ): Generator<void, Draped> {
   const ground = { ...body, waistZ: zOf(body.levels, 'waist') };
   const gap = { front: construction.open.front ?? 0, back: construction.open.back ?? 0 };
   const first = (mesh: GarmentMesh): Float64Array[] =>
     from
       ? [carriedOver(from, mesh)]
-      : [{}, { up: HIGHER_MM }, ...(start ? [start] : [])].map((one) => placeOn(mesh, body, gap, one));
+      : (width < COARSE_MM ? STARTS : STARTS.slice(0, 1)).map((start) => placeOn(mesh, body, gap, start));
   let rests: Found[] | null = null;
   let [steps, factors] = [0, 0];
   for (const each of from ? [width] : widthsTo(width)) {
@@ -94,12 +94,11 @@ export function* draping(
     const starts: Float64Array[] = rests ? rests.map((rest) => carriedOver(rest, mesh)) : first(mesh);
     const found: Found[] = [];
     for (const [i, places] of starts.entries()) {
-      if (!rests) disturb?.(places);
       const garment = makeGarmentEnergy(mesh, ground, construction, places);
       const left = MOST_FACTORS - factors;
       const rest = yield* relaxing(garment, places, {
         tolerance,
-        mostFactors: i === 0 || rests ? left : Math.min(left, FACTORS_HIGHER),
+        mostFactors: i === 0 || rests ? left : Math.min(left, FACTORS_OF_OTHERS),
       });
       steps += rest.steps;
       factors += rest.factors;
@@ -117,13 +116,12 @@ export function* draping(
 
 type Found = Omit<Draped, 'other'> & { readonly energy: number };
 
-/** What came to rest, the one of least energy first, and one of those farther than `apart` mm from it; the first where none did. */
+/** What came to rest, the one of least energy first, each farther than `apart` mm from those before it; the first where none did. */
 function unlikeRests(found: readonly Found[], apart: number): Found[] {
-  const atRest = found.filter(({ rest }) => rest.atRest).sort((a, b) => a.energy - b.energy);
-  const [least = found[0]] = atRest;
-  if (!least) return [];
-  const other = atRest.find(({ places }) => farthestApart(places, least.places).apart > apart);
-  return other ? [least, other] : [least];
+  const kept: Found[] = [];
+  for (const one of found.filter(({ rest }) => rest.atRest).sort((a, b) => a.energy - b.energy))
+    if (kept.every(({ places }) => farthestApart(places, one.places).apart > apart)) kept.push(one);
+  return kept.length > 0 ? kept.slice(0, MOST_RESTS) : found.slice(0, 1);
 }
 
 /** The vertex whose places in two rests of one mesh are farthest apart, mm. */
