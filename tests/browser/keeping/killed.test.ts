@@ -99,10 +99,23 @@ describe('a process that is killed', () => {
       await first.close();
       const seen = { before: 0, after: 0 };
       let kept = '28';
+      let last: { death: Death; typed: string } | null = null;
+      /** Opens a page, which shows what was kept before the last death, or what was typed then. */
+      const opens = async (page: Page): Promise<void> => {
+        await page.goto(`${inject('appUrl')}#measure`);
+        const found = await waist(page).inputValue();
+        expect(await page.locator('.keeping').count()).toBe(0);
+        if (last === null) return expect(found).toBe(kept);
+        const { death, typed } = last;
+        expect([kept, typed], JSON.stringify(death)).toContain(found);
+        seen[found === typed ? 'after' : 'before'] += 1;
+        // The record is the first that is written.
+        expect(found === typed, JSON.stringify(death)).toBe(death.call > 1 || death.side === 'after');
+        kept = found;
+      };
       for (const [i, death] of deaths(KILLS, SAVE_CALLS).entries()) {
         const { page, kill } = await doomed(context, death);
-        await page.goto(`${inject('appUrl')}#measure`);
-        expect(await waist(page).inputValue()).toBe(kept);
+        await opens(page);
         const typed = `${29 + (i % 9)} 1/4`;
         await waist(page).fill(typed);
         // The page may hang before the key reaches it.
@@ -110,17 +123,9 @@ describe('a process that is killed', () => {
           .press('Enter', { timeout: 0 })
           .catch(() => undefined);
         await kill();
-        const next = await context.newPage();
-        await next.goto(`${inject('appUrl')}#measure`);
-        const found = await waist(next).inputValue();
-        expect([kept, typed], JSON.stringify(death)).toContain(found);
-        seen[found === typed ? 'after' : 'before'] += 1;
-        // The record is the first that is written.
-        expect(found === typed, JSON.stringify(death)).toBe(death.call > 1 || death.side === 'after');
-        expect(await next.locator('.keeping').count()).toBe(0);
-        kept = found;
-        await next.close();
+        last = { death, typed };
       }
+      await opens(await context.newPage());
       expect(Math.min(seen.before, seen.after)).toBeGreaterThan(0);
     },
     TIMEOUT_MS,
@@ -136,13 +141,16 @@ describe('a process that is killed', () => {
         name: `Mover ${i + 1}`,
       }));
       const value = JSON.stringify({ ...book, clients, openClient: 'mover-3' });
-      const { origin } = new URL(inject('appUrl'));
+      const { page: first, context } = await visit('measure');
+      await first.close();
       for (const { call, side } of deaths(Math.min(KILLS, 2 * MOVE_CALLS), MOVE_CALLS)) {
-        const { page: own, context } = await visit('measure', {
-          storageState: { cookies: [], origins: [{ origin, localStorage: [] }] },
-        });
-        await own.evaluate(() => localStorage.clear());
-        await own.evaluate((text) => localStorage.setItem('staywright.book', text), value);
+        // A page of the same origin that runs nothing.
+        const own = await context.newPage();
+        await own.goto(`${inject('appUrl')}staywright.svg`);
+        await own.evaluate((text) => {
+          localStorage.clear();
+          localStorage.setItem('staywright.book', text);
+        }, value);
         await own.close();
         const { page, kill } = await doomed(context, { call, side });
         // It hangs while it is loaded.
@@ -159,7 +167,7 @@ describe('a process that is killed', () => {
         const whole = clients.map(({ id }) => `staywright.client.${id}`).sort();
         await expect.poll(there, { message: `${call} ${side}`, timeout: MOST_MS }).toEqual(whole);
         expect(await next.getByRole('textbox', { name: 'Client' }).inputValue()).toBe('Mover 4');
-        await context.close();
+        await next.close();
       }
     },
     TIMEOUT_MS,

@@ -1,9 +1,8 @@
-// The network off after the first visit, and a later build that comes without taking anything away.
+// A later build that comes without taking anything away. The network off after the first visit: release.test.ts.
 
 import type { Page } from 'playwright-core';
 import { afterEach, beforeEach, describe, expect, inject, it } from 'vitest';
-import { downloadBytes } from '../../support/browser/downloadBytes';
-import { expectQuiet, withBrowser } from '../session';
+import { withBrowser } from '../session';
 import { type ChangingServer, changingServer } from './changingServer';
 
 /** With the service worker, which other tests leave out. */
@@ -15,30 +14,6 @@ const ready = (page: Page): Promise<void> =>
     // the worker takes charge of the window a moment after it is ready
     while (!navigator.serviceWorker.controller) await new Promise((go) => setTimeout(go, 50));
   });
-
-describe('with the network off', () => {
-  const visit = withBrowser();
-
-  it('does everything after one visit', async () => {
-    const visitor = await visit('measure', WITH_WORKER);
-    const { page, context } = visitor;
-    await ready(page);
-    await context.setOffline(true);
-    await page.reload();
-    await page.getByRole('textbox', { name: 'Waist girth' }).fill('28');
-    await page.getByRole('textbox', { name: 'Waist girth' }).press('Enter');
-    await page.getByRole('link', { name: 'Draft', exact: true }).click();
-    await expect.poll(() => page.locator('[data-sewn="waist"]').textContent()).toBe('26');
-    await page.getByRole('link', { name: 'Fit', exact: true }).click();
-    await page.locator('.closed-up').waitFor();
-    await page.getByRole('link', { name: 'Cut', exact: true }).click();
-    const asked = page.waitForEvent('download');
-    await page.getByRole('button', { name: 'Download the PDF' }).click();
-    const bytes = await downloadBytes(await asked);
-    expect(new TextDecoder().decode(bytes.subarray(0, 5))).toBe('%PDF-');
-    expectQuiet(visitor);
-  });
-});
 
 describe('a later build', { timeout: 120_000 }, () => {
   let server: ChangingServer;

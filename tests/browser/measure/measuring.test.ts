@@ -42,10 +42,10 @@ async function ownClient(page: Page): Promise<void> {
 const first = (page: Page) => page.getByRole('textbox', { name: /^Over-bust girth/ });
 
 describe('typing the tape’s numbers', () => {
+  // Neither key hangs on the unit, nor on the screen; Tab with inches is below.
   it.each([
-    ['Tab', 'in', DESK],
     ['Enter', 'in', PHONE],
-    ['Enter', 'cm', DESK],
+    ['Tab', 'cm', DESK],
   ] as const)('all of them by %s, in %s', async (key, unit, options) => {
     const visitor = await visit('measure', options);
     const { page } = visitor;

@@ -1,10 +1,10 @@
 // What a release gives away: a folder on a web space under a path of its own, and one file that opens by a double click.
 
-import { mkdtempSync, readFileSync, rmSync } from 'node:fs';
+import { mkdtempSync, readdirSync, readFileSync, rmSync } from 'node:fs';
 import { createServer, type Server } from 'node:http';
 import type { AddressInfo } from 'node:net';
 import { tmpdir } from 'node:os';
-import { extname, join } from 'node:path';
+import { extname, join, relative } from 'node:path';
 import { pathToFileURL } from 'node:url';
 import type { Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, inject, it } from 'vitest';
@@ -54,12 +54,15 @@ afterAll(async () => {
   rmSync(out, { recursive: true, force: true });
 });
 
+/** Read before the page is opened, and no part of it. */
+const LAID_BESIDE: ReadonlySet<string> = new Set([RELEASED.howTo, RELEASED.licences]);
+
 const file = pathToFileURL(join(out, RELEASED.file)).href;
 
 /** For all steps in one test, on a busy machine. */
 const WHOLE_JOB_MS = 180_000;
 
-/** From a number of the tape to the sheets, and all of it there again. */
+/** From a number of the tape to the sheets. */
 async function doWholeJob(page: Page): Promise<void> {
   const waist = page.getByRole('textbox', { name: 'Waist girth' });
   await waist.fill('28');
@@ -84,10 +87,33 @@ async function doWholeJob(page: Page): Promise<void> {
   expect(printed.title).toContain(title);
   const said = printed.pages[0]?.texts.map(({ text }) => text).join(' ');
   expect(said).not.toMatch(/could not be loaded|empty boxes|\?/);
-  await startOtherWorkers(page);
+}
+
+/** The number is there again. */
+async function keepsNumber(page: Page): Promise<void> {
   await page.getByRole('link', { name: 'Measure', exact: true }).click();
   await page.reload();
-  await expect.poll(() => waist.inputValue()).toBe('28');
+  await expect.poll(() => page.getByRole('textbox', { name: 'Waist girth' }).inputValue()).toBe('28');
+}
+
+/** Files of the folder that a page without a connection does not get: what is printed or installed before is no part of it. */
+async function notKept(page: Page): Promise<string[]> {
+  const files = readdirSync(join(out, RELEASED.folder), { recursive: true, withFileTypes: true })
+    .filter((entry) => entry.isFile())
+    .map(({ parentPath, name }) => relative(join(out, RELEASED.folder), join(parentPath, name)))
+    .filter((name) => !/^(screenshot-|sw\.js$)/.test(name) && !LAID_BESIDE.has(name));
+  expect(files.length).toBeGreaterThan(50);
+  return page.evaluate(async (names) => {
+    const answers = await Promise.all(
+      names.map((name) =>
+        fetch(`./${name}`).then(
+          ({ ok }) => ok,
+          () => false,
+        ),
+      ),
+    );
+    return names.filter((_, i) => !answers[i]);
+  }, files);
 }
 
 /** The garment sewn, the panels laid on cloth and a range of sizes printed, each in a worker of its own. */
@@ -123,6 +149,9 @@ describe('the folder', () => {
       await context.setOffline(true);
       await page.reload();
       await doWholeJob(page);
+      // The scripts of the workers that were not started among them.
+      expect(await notKept(page)).toEqual([]);
+      await keepsNumber(page);
       await context.setOffline(false);
       const session = await context.newCDPSession(page);
       const { errors } = await session.send('Page.getAppManifest');
@@ -186,6 +215,8 @@ describe('the one file', () => {
       const { page, context } = visitor;
       await context.setOffline(true);
       await doWholeJob(page);
+      await startOtherWorkers(page);
+      await keepsNumber(page);
       await page.getByRole('button', { name: 'Help' }).click();
       await page.getByText('The file cannot be installed as an app').waitFor();
       await page.getByText('jspdf: MIT').click();

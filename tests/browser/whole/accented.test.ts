@@ -269,7 +269,7 @@ describe('Draft', () => {
       await look(`tab ${i + 1}`);
       await pressAll(walk, '.tab-panel');
       await chooseAll(walk, '.tab-panel');
-      for (const text of ['-99', 'x']) await writeInAll(walk, '.tab-panel', text);
+      await writeInAll(walk, '.tab-panel', '-99', 'x');
     }
     expect(walk.found()).toEqual([]);
   });
@@ -325,7 +325,7 @@ describe('Cut', () => {
     await page.locator('.cut-step input[type=radio]').first().check({ force: true });
     await unfold(page);
     await chooseAll(walk, '.cut-step');
-    for (const text of ['99', 'x']) await writeInAll(walk, '.cut-step', text);
+    await writeInAll(walk, '.cut-step', '99', 'x');
     expect(walk.found()).toEqual([]);
   });
 

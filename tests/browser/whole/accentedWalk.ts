@@ -4,7 +4,7 @@
 import type { BrowserContextOptions, Locator, Page } from 'playwright-core';
 import { type Book, DEMO_BOOK, DEMO_CLIENT } from '../../../src/document';
 import type { Visitor } from '../session';
-import { overflowPx, plainTexts } from './plainTexts';
+import { lookAt } from './plainTexts';
 
 export interface Walk {
   readonly page: Page;
@@ -38,9 +38,9 @@ export function startWalk({ page }: Visitor, typed: readonly string[] = []): Wal
   return {
     page,
     look: async (state) => {
-      for (const text of await plainTexts(page, names)) if (!found.has(text)) found.set(text, state);
-      const overflow = await overflowPx(page);
-      if (overflow > 0) found.set(`${overflow} px wider than the window`, state);
+      const { texts, overflowPx } = await lookAt(page, names);
+      for (const text of texts) if (!found.has(text)) found.set(text, state);
+      if (overflowPx > 0) found.set(`${overflowPx} px wider than the window`, state);
     },
     found: () => [...found].map(([text, state]) => `${state}: ${text}`),
   };
@@ -75,14 +75,16 @@ export async function chooseAll({ page, look }: Walk, within: string): Promise<v
   }
 }
 
-/** Writes a text into every field within a part of the page, looks, and writes back what was there. */
-export async function writeInAll({ page, look }: Walk, within: string, text: string): Promise<void> {
+/** Writes texts one after the other into every field within a part of the page, looks, and writes back what was there. */
+export async function writeInAll({ page, look }: Walk, within: string, ...texts: string[]): Promise<void> {
   const fields = page.locator(within).locator('.length-field input');
   for (let i = 0; i < (await fields.count()); i += 1) {
     if (!(await fields.nth(i).isVisible())) continue;
     const before = await fields.nth(i).inputValue();
-    await write(fields.nth(i), text);
-    await look(`${text} in field ${i + 1} of ${within}`);
+    for (const text of texts) {
+      await write(fields.nth(i), text);
+      await look(`${text} in field ${i + 1} of ${within}`);
+    }
     await write(fields.nth(i), before);
   }
 }
