@@ -101,7 +101,9 @@ async function notKept(page: Page): Promise<string[]> {
   const files = readdirSync(join(out, RELEASED.folder), { recursive: true, withFileTypes: true })
     .filter((entry) => entry.isFile())
     .map(({ parentPath, name }) => relative(join(out, RELEASED.folder), join(parentPath, name)))
-    .filter((name) => !/^(screenshot-|sw\.js$)/.test(name) && !LAID_BESIDE.has(name));
+    .filter((name) => !/^(screenshot-|sw\.js$)/.test(name) && !LAID_BESIDE.has(name))
+    // The page is kept under the name of its folder.
+    .map((name) => (name === 'index.html' ? '' : name));
   expect(files.length).toBeGreaterThan(50);
   return page.evaluate(async (names) => {
     const answers = await Promise.all(
