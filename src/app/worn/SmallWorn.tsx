@@ -1,5 +1,5 @@
-// The garment as worn in a corner of the table. It follows a pull on a coarse mesh, as often as it can be sewn, and is sewn
-// on the usual one when the handle is let go.
+// The garment as worn in a corner of the table. It follows a pull on a coarse mesh when the pull rests, and is sewn on the usual one
+// when the handle is let go.
 
 import { startTransition, useContext, useEffect, useMemo, useRef, useState } from 'react';
 import { type Book, notJudgedSentence, openClient, openDraftOf, WORN } from '../../document';
@@ -69,7 +69,11 @@ export default function SmallWorn({ pulling, onClose }: SmallWornProps) {
 /** Width of the mesh while a handle is pulled, mm. */
 const PULLED_MM = 24;
 /** A pull is looked at again after so long, ms. */
-const LOOK_MS = 150;
+const LOOK_MS = 50;
+/** It is followed when it has rested so long: the frames of a pull that goes on are left to the table. ms */
+const RESTED_MS = 250;
+/** One that does not rest is followed after so long. ms */
+const AT_LATEST_MS = 1500;
 
 /** While a handle is pulled and nothing is being sewn, hands on what the pull has come to; null when it is let go. */
 function useFollowing(pulling: boolean, state: Worn['state'], onPulled: (book: Book | null) => void): void {
@@ -81,9 +85,14 @@ function useFollowing(pulling: boolean, state: Worn['state'], onPulled: (book: B
       return;
     }
     if (isBusy) return;
+    const began = performance.now();
+    let [moved, last] = [began, store.getState().preview];
     const look = setInterval(() => {
       const { preview } = store.getState();
-      if (preview) startTransition(() => onPulled(preview));
+      const now = performance.now();
+      if (preview !== last) [moved, last] = [now, preview];
+      if (preview && (now - moved >= RESTED_MS || now - began >= AT_LATEST_MS))
+        startTransition(() => onPulled(preview));
     }, LOOK_MS);
     return () => clearInterval(look);
   }, [pulling, isBusy, store, onPulled]);

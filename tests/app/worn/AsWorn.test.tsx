@@ -294,4 +294,37 @@ describe('the garment as worn beside the table', () => {
     vi.useRealTimers();
     vi.unstubAllGlobals();
   });
+
+  it('leaves the frames of a pull that goes on to the table, until it rests or has gone on for long', () => {
+    vi.useFakeTimers();
+    withoutDrawing();
+    const { asked, answer } = withWorker();
+    const table = onTable(<SmallWorn pulling={false} onClose={vi.fn()} />);
+    answer(asked.at(-1) as WornRequest);
+    table.rerender(
+      <StoreContext value={table.store}>
+        <SmallWorn pulling={true} onClose={vi.fn()} />
+      </StoreContext>,
+    );
+    const pullFor = (ms: number): void => {
+      for (let t = 0; t < ms; t += 20)
+        act(() => {
+          table.store
+            .getState()
+            .show((book) => changeStyle(book, (style) => ({ ...style, hemBelow: 50 + t / 20 })));
+          vi.advanceTimersByTime(20);
+        });
+    };
+    pullFor(1000);
+    expect(asked).toHaveLength(1);
+    act(() => {
+      vi.advanceTimersByTime(400);
+    });
+    expect(asked).toHaveLength(2);
+    answer(asked.at(-1) as WornRequest);
+    pullFor(2000);
+    expect(asked).toHaveLength(3);
+    vi.useRealTimers();
+    vi.unstubAllGlobals();
+  });
 });

@@ -1,8 +1,8 @@
 // Draws body and garment with WebGL 2: light, bands of colour with lines between them, seams, bones and lacing.
 
 import type { Unit } from '../../../document';
+import type { Solid } from './bodySolid';
 import { type Camera, type Frame, projection } from './camera';
-import { normalsOf, strokeCorners } from './corners';
 import {
   EYELET_FRAGMENT,
   EYELET_VERTEX,
@@ -168,8 +168,12 @@ function programOf(gl: WebGL2RenderingContext, vertex: string, fragment: string)
 }
 
 /** Names and sizes of what the shaders take by vertex, in the order of their locations. */
-const ATTRIBUTE_SIZES = { place: 3, normal: 3, band: 1, other: 3, side: 1 } as const;
-const LOCATIONS = { place: 0, normal: 1, band: 2, other: 1, side: 2 } as const;
+const ATTRIBUTE_SIZES = { place: 3, normal: 3, band: 1 } as const;
+const LOCATIONS = { place: 0, normal: 1, band: 2 } as const;
+
+const STROKE_NUMBERS = 6;
+/** Two triangles. */
+const STROKE_CORNERS = 6;
 
 function buffersFor(gl: WebGL2RenderingContext, picture: WornPicture) {
   const made: WebGLBuffer[] = [];
@@ -193,20 +197,34 @@ function buffersFor(gl: WebGL2RenderingContext, picture: WornPicture) {
       gl.vertexAttribPointer(LOCATIONS[name], ATTRIBUTE_SIZES[name], gl.FLOAT, false, 0, 0);
     }
     if (indices) upload(gl.ELEMENT_ARRAY_BUFFER, indices);
-    const count = indices?.length ?? data.side?.length ?? (data.place?.length ?? 0) / 3;
+    const count = indices?.length ?? (data.place?.length ?? 0) / 3;
     const draw = (): void => {
       gl.bindVertexArray(array);
       if (indices) gl.drawElements(gl.TRIANGLES, count, gl.UNSIGNED_INT, 0);
-      else gl.drawArrays(data.side ? gl.TRIANGLES : gl.POINTS, 0, count);
+      else gl.drawArrays(gl.POINTS, 0, count);
     };
     return { draw, own };
   };
-  const solidOf = (
-    { places, triangles }: Pick<WornPicture, 'places' | 'triangles'>,
-    normal = normalsOf(places, triangles),
-  ) => arrayOf({ place: places, normal, band: new Float32Array(places.length / 3) }, triangles);
+  const solidOf = ({ places, triangles, normals }: Solid) =>
+    arrayOf({ place: places, normal: normals, band: new Float32Array(places.length / 3) }, triangles);
+  /** Two ends a stroke, six numbers; its corners are made where it is drawn. */
+  const strokesOf = (strokes: Float32Array) => {
+    const array = gl.createVertexArray();
+    gl.bindVertexArray(array);
+    upload(gl.ARRAY_BUFFER, strokes);
+    for (const end of [0, 1]) {
+      gl.enableVertexAttribArray(end);
+      gl.vertexAttribPointer(end, 3, gl.FLOAT, false, 4 * STROKE_NUMBERS, 12 * end);
+      gl.vertexAttribDivisor(end, 1);
+    }
+    const draw = (): void => {
+      gl.bindVertexArray(array);
+      gl.drawArraysInstanced(gl.TRIANGLES, 0, STROKE_CORNERS, strokes.length / STROKE_NUMBERS);
+    };
+    return { draw };
+  };
   const cloth = solidOf(picture);
-  const channels = solidOf(picture.channels, picture.channels.normals);
+  const channels = solidOf(picture.channels);
   const shade = ({ own }: typeof cloth, bands: Float32Array): void => {
     gl.bindBuffer(gl.ARRAY_BUFFER, own.get('band') ?? null);
     gl.bufferData(gl.ARRAY_BUFFER, bands, gl.DYNAMIC_DRAW);
@@ -219,11 +237,11 @@ function buffersFor(gl: WebGL2RenderingContext, picture: WornPicture) {
     cloth,
     channels,
     strokes: {
-      stitches: arrayOf(strokeCorners(picture.stitches)),
-      bones: arrayOf(strokeCorners(picture.bones)),
-      seams: arrayOf(strokeCorners(picture.seams)),
-      edges: arrayOf(strokeCorners(picture.edges)),
-      lacing: arrayOf(strokeCorners(picture.lacing)),
+      stitches: strokesOf(picture.stitches),
+      bones: strokesOf(picture.bones),
+      seams: strokesOf(picture.seams),
+      edges: strokesOf(picture.edges),
+      lacing: strokesOf(picture.lacing),
     },
     eyelets: arrayOf({ place: picture.eyelets }),
     shade: (bands: Float32Array): void => {

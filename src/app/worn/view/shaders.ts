@@ -55,18 +55,23 @@ void main() {
 
 export const STROKE_VERTEX = `#version 300 es
 precision highp float;
-layout(location = 0) in vec3 place;
-layout(location = 1) in vec3 other;
-layout(location = 2) in float side;
+layout(location = 0) in vec3 from;
+layout(location = 1) in vec3 to;
 ${PLACED}
 uniform float width;
+// How far along the stroke, and on which side.
+const vec2 CORNERS[6] = vec2[6](
+  vec2(0.0, 1.0), vec2(0.0, -1.0), vec2(1.0, -1.0), vec2(1.0, -1.0), vec2(1.0, 1.0), vec2(0.0, 1.0)
+);
 void main() {
-  vec3 s = seen(place);
-  vec2 along = seen(other).xy - s.xy;
+  vec3 s = seen(from);
+  vec3 e = seen(to);
+  vec2 along = e.xy - s.xy;
   vec2 unit = length(along) > 1e-6 ? normalize(along) : vec2(0.0, 1.0);
-  vec2 across = vec2(-unit.y, unit.x);
-  s.xy += side * width / size.y * across;
-  gl_Position = onScreen(s);
+  vec2 corner = CORNERS[gl_VertexID];
+  vec3 at = mix(s, e, corner.x);
+  at.xy += corner.y * width / size.y * vec2(-unit.y, unit.x);
+  gl_Position = onScreen(at);
 }`;
 
 export const STROKE_FRAGMENT = `#version 300 es

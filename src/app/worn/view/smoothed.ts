@@ -1,7 +1,7 @@
 // A mesh drawn more finely than it was sewn: each triangle in four, bent as its normals say, so that outlines and the lines between
 // colours run smoothly.
 
-import { unitNormals } from './corners';
+import { unitNormals } from './normals';
 
 /** A value by vertex, and what it is at the middles of edges. */
 type Values = Float32Array<ArrayBuffer>;

@@ -2,13 +2,11 @@
 
 import {
   type FitFigures,
-  type LevelName,
   type NotJudged,
   type OtherWay,
   otherWay,
   type PieceIdentity,
   type Side,
-  sectionPoints,
   type WholeMesh,
   type WornGarment,
   type WornHalf,
@@ -16,19 +14,14 @@ import {
   wholeMesh,
   worstPlaces,
 } from '../../../engine';
+import { bodySolid, type Solid } from './bodySolid';
 import { type Channels, channelsOf } from './channels';
-import { unitNormals } from './corners';
 import { eyeletsOf, lacingOf } from './lacing';
+import { unitNormals } from './normals';
 import { finer } from './smoothed';
 
 type Values = Float32Array<ArrayBuffer>;
 type WholeLine = WholeMesh['lines'][number];
-
-/** x to the wearer's left, y forwards, z up, mm; three numbers a vertex, three vertices a triangle. */
-interface Solid {
-  readonly places: Float32Array<ArrayBuffer>;
-  readonly triangles: Uint32Array<ArrayBuffer>;
-}
 
 export interface WornPicture extends Solid {
   /** By vertex: mm, and parts of the length cut. */
@@ -101,8 +94,10 @@ export const buffersOf = ({ picture }: WornResult): ArrayBuffer[] =>
           picture.channels.of,
           picture.triangles,
           picture.panelOf,
+          picture.normals,
           picture.body.places,
           picture.body.triangles,
+          picture.body.normals,
         ],
       ].map(({ buffer }) => buffer)
     : [];
@@ -132,19 +127,21 @@ function pictureOf(halves: readonly WornHalf[]): WornPicture {
         return all.slice(1).flatMap((v, i) => [...at(all[i] ?? v), ...at(v)]);
       }),
     );
+  const normals = unitNormals(places, triangles);
   const isEdge = ({ kind }: WholeLine): boolean => kind === 'top' || kind === 'hem' || kind === 'armhole';
   const within = mesh.lines.filter((line) => !isEdge(line));
   const boned = within.filter((line) => line.boned);
   const { stitches, ...channels } = channelsOf(
     boned.map((line) => ({ vertices: withMiddles(line), open: line.open })),
     places,
-    unitNormals(places, triangles),
+    normals,
   );
   const laced = mesh.lines.filter(({ open }) => open);
   const lacedPlaces = laced.map(({ vertices }) => vertices.map(at));
   return {
     places,
     triangles,
+    normals,
     standOff,
     warp,
     weft,
@@ -153,7 +150,7 @@ function pictureOf(halves: readonly WornHalf[]): WornPicture {
       return (panel && indices.get(panel.id)) ?? 0;
     }),
     panels,
-    body: yielding(bodySolid(halves), mesh),
+    body: bodySolid(halves, mesh),
     channels,
     seams: strokes(within.filter((line) => !line.boned)),
     bones: strokes(boned),
@@ -172,84 +169,4 @@ function byVertex(values: Float64Array, triangles: Int32Array, count: number): F
     shares[v] = (shares[v] ?? 0) + 1;
   }
   return sums.map((sum, v) => sum / (shares[v] || 1));
-}
-
-const ROW_MM = 9;
-const BELOW_LAST_MM = 90;
-/** Columns that are left out between two that are drawn. */
-const EVERY = 4;
-
-/** The body's skin from above the bust to below the hip; the left half of a left body, the right half of a right one. */
-function bodySolid(halves: readonly WornHalf[]): Solid {
-  const [left, right = left] = halves;
-  if (!left || !right) return { places: new Float32Array(0), triangles: new Uint32Array(0) };
-  const zOf = (name: LevelName): number => left.body.levels.find((level) => level.name === name)?.z ?? 0;
-  const [top, bottom] = [Math.min(-20, zOf('overBust') + 130), zOf('hip') - BELOW_LAST_MM];
-  const rows = Math.ceil((top - bottom) / ROW_MM);
-  const places: number[] = [];
-  let around = 0;
-  for (let j = 0; j <= rows; j += 1) {
-    const z = top + ((bottom - top) * j) / rows;
-    const [ring, other] = [sectionPoints(left.body.surface, z), sectionPoints(right.body.surface, z)];
-    const kept = ring
-      .map((point, k) => (point.x < 0 ? (other[k] ?? point) : point))
-      .filter((_, k) => k % EVERY === 0);
-    around = kept.length;
-    for (const { x, y } of kept) places.push(x, y, z);
-  }
-  const triangles: number[] = [];
-  for (let j = 0; j < rows; j += 1)
-    for (let i = 0; i < around; i += 1) {
-      const [a, b] = [j * around + i, j * around + ((i + 1) % around)];
-      triangles.push(a, a + around, b, b, a + around, b + around);
-    }
-  return { places: Float32Array.from(places), triangles: Uint32Array.from(triangles) };
-}
-
-/** The skin lies so far under the cloth that presses it in, and gives way so far round a place of the cloth, mm. */
-const UNDER_MM = 2;
-const REACH_MM = 18;
-
-/** Times that hollows between two places of the cloth are evened out. */
-const EVENED = 4;
-
-/** The body's skin pressed in where the cloth presses it, so that it does not come out through the cloth. */
-function yielding({ places, triangles }: Solid, { places: cloth, standOff }: WholeMesh): Solid {
-  const depths = new Float32Array(places.length / 3);
-  for (const v of depths.keys()) {
-    const [x = 0, y = 0, z = 0] = places.subarray(3 * v, 3 * v + 3);
-    let depth = 0;
-    for (const [w, off] of standOff.entries()) {
-      if (off > 0 || UNDER_MM - off <= depth) continue;
-      const [dx, dy, dz] = [
-        (cloth[3 * w] ?? 0) - x,
-        (cloth[3 * w + 1] ?? 0) - y,
-        (cloth[3 * w + 2] ?? 0) - z,
-      ];
-      const reach = REACH_MM - off;
-      const square = dx * dx + dy * dy + dz * dz;
-      if (square >= reach * reach) continue;
-      depth = Math.max(depth, (UNDER_MM - off) * Math.min(1, 2 * (1 - Math.sqrt(square) / reach)));
-    }
-    depths[v] = depth;
-  }
-  for (let round = 0; round < EVENED; round += 1) {
-    const sums = new Float32Array(depths.length);
-    const shares = new Float32Array(depths.length);
-    for (const [k, v] of triangles.entries()) {
-      const next = triangles[k - (k % 3) + ((k + 1) % 3)] ?? v;
-      sums[v] = (sums[v] ?? 0) + (depths[next] ?? 0);
-      shares[v] = (shares[v] ?? 0) + 1;
-    }
-    for (const [v, sum] of sums.entries()) depths[v] = Math.max(depths[v] ?? 0, sum / (shares[v] || 1));
-  }
-  const pressed = places.slice();
-  for (const [v, depth] of depths.entries()) {
-    const [i, j] = [3 * v, 3 * v + 1];
-    const [x = 0, y = 0] = places.subarray(i, j + 1);
-    const r = Math.hypot(x, y) || 1;
-    pressed[i] = x * (1 - depth / r);
-    pressed[j] = y * (1 - depth / r);
-  }
-  return { places: pressed, triangles };
 }

@@ -1,0 +1,109 @@
+// The body as it is drawn: its skin as triangles, pressed in where the garment presses it.
+
+import { type LevelName, sectionPoints, type WholeMesh, type WornHalf } from '../../../engine';
+import { unitNormals } from './normals';
+
+/** x to the wearer's left, y forwards, z up, mm; three numbers a vertex, three vertices a triangle. */
+export interface Solid {
+  readonly places: Float32Array<ArrayBuffer>;
+  readonly triangles: Uint32Array<ArrayBuffer>;
+  /** By vertex, of length 1, outwards. */
+  readonly normals: Float32Array<ArrayBuffer>;
+}
+
+/** Rows of as many vertices, from the top down, evenly apart. */
+interface Skin extends Omit<Solid, 'normals'> {
+  readonly around: number;
+}
+
+const ROW_MM = 9;
+const BELOW_LAST_MM = 90;
+/** Columns that are left out between two that are drawn. */
+const EVERY = 4;
+
+/**
+ * The body's skin from above the bust to below the hip, pressed in where the cloth presses it; the left half of a left body, the
+ * right half of a right one.
+ */
+export function bodySolid(halves: readonly WornHalf[], cloth: WholeMesh): Solid {
+  const { places, triangles } = yielding(skinOf(halves), cloth);
+  return { places, triangles, normals: unitNormals(places, triangles) };
+}
+
+function skinOf(halves: readonly WornHalf[]): Skin {
+  const [left, right = left] = halves;
+  if (!left || !right) return { places: new Float32Array(0), triangles: new Uint32Array(0), around: 1 };
+  const zOf = (name: LevelName): number => left.body.levels.find((level) => level.name === name)?.z ?? 0;
+  const [top, bottom] = [Math.min(-20, zOf('overBust') + 130), zOf('hip') - BELOW_LAST_MM];
+  const rows = Math.ceil((top - bottom) / ROW_MM);
+  const places: number[] = [];
+  let around = 0;
+  for (let j = 0; j <= rows; j += 1) {
+    const z = top + ((bottom - top) * j) / rows;
+    const [ring, other] = [sectionPoints(left.body.surface, z), sectionPoints(right.body.surface, z)];
+    const kept = ring
+      .map((point, k) => (point.x < 0 ? (other[k] ?? point) : point))
+      .filter((_, k) => k % EVERY === 0);
+    around = kept.length;
+    for (const { x, y } of kept) places.push(x, y, z);
+  }
+  const triangles: number[] = [];
+  for (let j = 0; j < rows; j += 1)
+    for (let i = 0; i < around; i += 1) {
+      const [a, b] = [j * around + i, j * around + ((i + 1) % around)];
+      triangles.push(a, a + around, b, b, a + around, b + around);
+    }
+  return { places: Float32Array.from(places), triangles: Uint32Array.from(triangles), around };
+}
+
+/** The skin lies so far under the cloth that presses it in, and gives way so far round a place of the cloth, mm. */
+const UNDER_MM = 2;
+const REACH_MM = 18;
+
+/** Times that hollows between two places of the cloth are evened out. */
+const EVENED = 4;
+
+/** The body's skin pressed in where the cloth presses it, so that it does not come out through the cloth. */
+function yielding(
+  { places, triangles, around }: Skin,
+  { places: cloth, standOff }: WholeMesh,
+): Omit<Solid, 'normals'> {
+  const depths = new Float32Array(places.length / 3);
+  const top = places[2] ?? 0;
+  const rows = depths.length / around;
+  for (const [w, off] of standOff.entries()) {
+    if (off > 0) continue;
+    const [x, y, z] = [cloth[3 * w], cloth[3 * w + 1], cloth[3 * w + 2]] as [number, number, number];
+    const reach = REACH_MM - off;
+    const first = Math.max(0, Math.ceil((top - z - reach) / ROW_MM - 1));
+    const last = Math.min(rows - 1, Math.floor((top - z + reach) / ROW_MM + 1));
+    for (let v = first * around; v < (last + 1) * around; v += 1) {
+      const dx = (places[3 * v] as number) - x;
+      const dy = (places[3 * v + 1] as number) - y;
+      const dz = (places[3 * v + 2] as number) - z;
+      const square = dx * dx + dy * dy + dz * dz;
+      if (square >= reach * reach) continue;
+      const depth = (UNDER_MM - off) * Math.min(1, 2 * (1 - Math.sqrt(square) / reach));
+      if (depth > (depths[v] as number)) depths[v] = depth;
+    }
+  }
+  for (let round = 0; round < EVENED; round += 1) {
+    const sums = new Float32Array(depths.length);
+    const shares = new Float32Array(depths.length);
+    for (const [k, v] of triangles.entries()) {
+      const next = triangles[k - (k % 3) + ((k + 1) % 3)] ?? v;
+      sums[v] = (sums[v] ?? 0) + (depths[next] ?? 0);
+      shares[v] = (shares[v] ?? 0) + 1;
+    }
+    for (const [v, sum] of sums.entries()) depths[v] = Math.max(depths[v] ?? 0, sum / (shares[v] || 1));
+  }
+  const pressed = places.slice();
+  for (const [v, depth] of depths.entries()) {
+    const [i, j] = [3 * v, 3 * v + 1];
+    const [x = 0, y = 0] = places.subarray(i, j + 1);
+    const r = Math.hypot(x, y) || 1;
+    pressed[i] = x * (1 - depth / r);
+    pressed[j] = y * (1 - depth / r);
+  }
+  return { places: pressed, triangles };
+}
