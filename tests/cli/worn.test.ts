@@ -120,7 +120,11 @@ describe('--worn', () => {
 
   it('says what is not judged yet, and takes away what an earlier run made', async () => {
     const out = join(place, 'shouldered');
-    await runDraft(['--worn', '--style', 'cincher', '--paper', 'roll', '--out', out]);
+    // Its top edge crosses the under-bust line: no tape lies on cloth all the way there.
+    const cincher = NAMED_STYLES.get('cincher')?.style ?? DEFAULT_STYLE;
+    const file = join(place, 'high-cincher.json');
+    writeFileSync(file, writeStyle('High', { ...cincher, topFrom: 'waist', topAbove: 70 }));
+    await runDraft(['--worn', '--style', file, '--paper', 'roll', '--out', out]);
     const worn: WornFile = JSON.parse(readFileSync(join(out, 'worn.json'), 'utf8'));
     expectTapesOnCloth(worn);
     expect(worn.levels.map(({ tape }) => tape)).toContain(null);

@@ -96,8 +96,9 @@ export const NAMED_STYLES: ReadonlyMap<string, NamedStyle> = new Map<string, Nam
       style: {
         ...DEFAULT_STYLE,
         balance: FEWER,
-        topFrom: 'waist',
-        topAbove: inches(2.75),
+        // From waist to under-bust line some bodies have 1 in and others 4: an edge so many inches above the waist would end on the breast.
+        topFrom: 'underBust',
+        topAbove: -inches(0.25),
         hemBelow: inches(2.75),
         closure: { front: 'busk', back: 'lacing', lacingGap: inches(2) },
         wedges: BELOW_BUST_FRONT,

@@ -5,7 +5,7 @@ import { halfOpenAt } from '../style/openings';
 import { LEAST_PANEL_MM, type Style } from '../style/style';
 import type { Wedge } from '../style/wedgeFields';
 import type { BlockName, LevelName } from '../terms/names';
-import { isThrough, reaches, THROUGH } from './lines/extent';
+import { type Extent, isThrough, reaches, THROUGH } from './lines/extent';
 import { halfGirth, type Level } from './lines/levels';
 import { axisX, onCentre, weightAt } from './lines/station';
 import { easedTowards } from './shoulders/bustDart';
@@ -25,7 +25,8 @@ export interface SizedWedges {
  *
  * never below zero; H is the half girth before the lacing gap, p the part the side seam takes. Each is capped by the
  * style and by what keeps the panels beside it at least {@link LEAST_PANEL_MM} wide; what a capped wedge cannot take
- * goes to the others, and what none can take to the side. Below the waist no weight and no cap holds: there the wedges let out
+ * goes to the others, and what none can take to the side. A dart that would be blunt at its point leaves to the others what these
+ * can take. Below the waist no weight and no cap holds: there the wedges let out
  * what the body grows beside them ({@link springBelowWaist}). A wedge that ends in neckline, shoulder or armhole is then eased
  * towards the straight line from there to the bust, and the side takes what it lets go.
  *
@@ -122,7 +123,11 @@ function placeAt(of: BlockWedges, level: Level, toTakeIn: number): { intakes: nu
     const width = level.net[block] + locked + placed;
     const caps = capsAt(of, level.name, manual, width);
     const open = wedges.map((wedge, i) => (manual[i] === null ? weightAt(level.name, wedge) : 0));
-    const shares = fill(placed, open, caps);
+    const slim = caps.map((cap, i) => Math.min(cap, slimAt(at(extents, i), level.y)));
+    const first = fill(placed, open, slim);
+    const left = placed - first.reduce((sum, each) => sum + each, 0);
+    const rest = caps.map((cap, i) => cap - at(first, i));
+    const shares = left > 1e-9 ? fill(left, open, rest).map((more, i) => more + at(first, i)) : first;
     intakes = manual.map((each, i) => each ?? at(shares, i));
     const now = shares.reduce((sum, each) => sum + each, 0);
     if (placed - now < 1e-6) break;
@@ -130,6 +135,23 @@ function placeAt(of: BlockWedges, level: Level, toTakeIn: number): { intakes: nu
   }
   return { intakes, left: manual.includes(null) ? toPlace - placed : 0 };
 }
+
+/**
+ * A dart takes at most so much per mm from its point, where another wedge can take what is left: it then opens by 41° there. Wider, it
+ * ends in a peak (our own bound, no source).
+ */
+const SLIM_DART = 0.75;
+
+/** The most a dart takes at a height, to be slim at its points, mm; infinite for a wedge that parts two panels. */
+const slimAt = ({ upper, lower }: Extent, y: number): number =>
+  SLIM_DART *
+  Math.max(
+    0,
+    Math.min(
+      upper === null ? Number.POSITIVE_INFINITY : y - upper,
+      lower === null ? Number.POSITIVE_INFINITY : lower - y,
+    ),
+  );
 
 /** The most each balanced wedge may take, so that it and its neighbour leave a panel between them. */
 function capsAt(

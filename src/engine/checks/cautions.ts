@@ -41,6 +41,7 @@ export function cautions(
   return [
     ...reductions(levels),
     ...(armhole ? roomForArm(body, armhole) : armpit(body, style, levels, top)),
+    ...onBreast(style, levels, top),
     ...sitting(body, style),
     ...seams
       .filter((seam) => Math.abs(seam.lengthDifference) > UNEVEN_MM + TAPE_TOLERANCE_MM)
@@ -99,6 +100,21 @@ function armpit(body: Body, style: Style, levels: readonly Level[], top: number)
     return [issue('armpitUnknown', { height }, { field: 'underarmToWaist' })];
   if (height <= body.underarmToWaist + TAPE_TOLERANCE_MM) return [];
   return [issue('topAboveArmpit', { over: height - body.underarmToWaist }, { field: 'topAbove' })];
+}
+
+/** So far above the under-bust line an edge still lies under the breast; common practice, no source. mm */
+const UNDER_BREAST_MM = inches(0.5);
+
+/** A top edge that is a length above the waist ends on the breast where the waist is near the under-bust line. */
+function onBreast({ topFrom, shoulders }: Style, levels: readonly Level[], top: number): Issue[] {
+  const [bust, underBust] = [
+    levels.find(({ name }) => name === 'bust'),
+    levels.find(({ name }) => name === 'underBust'),
+  ];
+  if (topFrom !== 'waist' || shoulders || !bust || !underBust || top <= bust.y) return [];
+  const over = underBust.y - top;
+  if (over <= UNDER_BREAST_MM + TAPE_TOLERANCE_MM) return [];
+  return [issue('topOnBreast', { over }, { field: 'topAbove' })];
 }
 
 /** How far the hem goes at centre front, where the lap folds. */

@@ -17,7 +17,8 @@ export interface SmoothLine {
 
 /**
  * The monotone cubic interpolant of points: monotone between neighbouring knots, so it never overshoots.
- * At an end, `flat` has slope 0 (vertical); `free` has the slope of the three points nearest to it.
+ * At an end, `flat` has slope 0 (vertical); `free` has the slope of the three points nearest to it; `point` has that slope too, but
+ * none greater than that of the straight line to the next knot, so that a dart comes to its point straight or hollow, never blunt.
  *
  * Inner slopes are the weighted harmonic mean of the neighbouring secants, zero at a local extremum:
  * F. N. Fritsch and J. Butland, "A method for constructing local monotone piecewise cubic interpolants",
@@ -30,14 +31,14 @@ export interface SmoothLine {
 export function smoothLine(
   ys: readonly number[],
   xs: readonly number[],
-  ends: { readonly start: End; readonly end: End } = BOTH_FLAT,
+  ends: { readonly start: LineEnd; readonly end: LineEnd } = BOTH_FLAT,
 ): SmoothLine {
   const last = ys.length - 1;
   // Through one point it is vertical, whatever its ends.
   if (last === 0) return { ys, xs, slopes: [0] };
-  const slopes = [ends.start === 'free' ? freeSlope(ys, xs, 0, 1, 2) : 0];
+  const slopes = [endSlope(ends.start, ys, xs, 0, 1, 2)];
   for (let i = 1; i < last; i += 1) slopes.push(innerSlope(ys, xs, i));
-  slopes.push(ends.end === 'free' ? freeSlope(ys, xs, last, last - 1, last - 2) : 0);
+  slopes.push(endSlope(ends.end, ys, xs, last, last - 1, last - 2));
   return { ys, xs, slopes };
 }
 
@@ -52,9 +53,22 @@ function innerSlope(ys: readonly number[], xs: readonly number[], i: number): nu
   return (secantBefore * secantAfter) / (weight * secantAfter + (1 - weight) * secantBefore);
 }
 
-type End = 'flat' | 'free';
+/** How a line leaves its first or last knot. */
+export type LineEnd = 'flat' | 'free' | 'point';
 
 const BOTH_FLAT = { start: 'flat', end: 'flat' } as const;
+
+function endSlope(
+  end: LineEnd,
+  ys: readonly number[],
+  xs: readonly number[],
+  ...[i, j, k]: readonly [number, number, number]
+): number {
+  if (end === 'flat') return 0;
+  const slope = freeSlope(ys, xs, i, j, k);
+  const near = (at(xs, j) - at(xs, i)) / (at(ys, j) - at(ys, i));
+  return end === 'point' && Math.abs(slope) > Math.abs(near) ? near : slope;
+}
 
 /**
  * Slope at the end knot `i` by the three-point difference formula, limited to what keeps its span monotone (F. N. Fritsch and

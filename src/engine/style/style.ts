@@ -19,7 +19,7 @@ import {
 } from './fields';
 import { wedgeList } from './wedgeFields';
 
-/** The lines a top edge may be measured from: a bodice's, an under-bust corset's, a cincher's. */
+/** The lines a top edge may be measured from: a bodice's, an under-bust corset's, the waist. */
 export const TOP_LEVELS = ['overBust', 'underBust', 'waist'] as const;
 export type TopLevel = (typeof TOP_LEVELS)[number];
 

@@ -305,7 +305,7 @@ describe('migrations', () => {
       const wedges = (draft.style.wedges as Parameters<typeof dartsOnly>[0][]).map(dartsOnly);
       Object.assign(draft.style, { shoulders, wedges });
     });
-    expect(darted?.redrafted).toEqual(['neckAndSide']);
+    expect(darted?.redrafted).toEqual(['neckAndSide', 'slimDarts']);
   });
 
   it('mark a draft of version 7 that has shoulders, and one of a bust smaller than the girths round it', () => {
@@ -350,6 +350,27 @@ describe('migrations', () => {
     const marked = (redrafted: unknown) => read(first((draft) => Object.assign(draft, { redrafted })));
     expect(marked('bustDart')).toEqual(['bustDart', 'smallBust']);
     expect(marked(true)).toBe(true);
+  });
+
+  it('mark a draft of version 9 that has a dart within a panel', () => {
+    const read = (of: object, more: object = {}) => {
+      const data = JSON.parse(readFileSync(fixture(9), 'utf8'));
+      const [draft] = data.clients[0].drafts;
+      delete draft.redrafted;
+      Object.assign(draft, more);
+      draft.style.wedges = draft.style.wedges.map((wedge: { id: string }) =>
+        wedge.id === 'front-side' ? { ...wedge, ...of } : wedge,
+      );
+      return bookOf(JSON.stringify(data)).clients[0]?.drafts[0]?.redrafted;
+    };
+    const dart = { kind: 'openAtHem', upper: { from: 'bust', below: 25 } };
+    expect(read({})).toBeUndefined();
+    expect(read(dart)).toEqual(['slimDarts']);
+    expect(read(dart, { redrafted: ['smallBust'] })).toEqual(['smallBust', 'slimDarts']);
+    expect(read({}, { redrafted: ['smallBust'] })).toEqual(['smallBust']);
+    expect(read(dart, { redrafted: true })).toBe(true);
+    const above = { kind: 'openAtTop', lower: { from: 'bust', below: -25 } };
+    expect(read({ ...above, endsAt: { edge: 'armhole', part: 0.4 } })).toBeUndefined();
   });
 
   it('leave alone what was kept to compare with', () => {

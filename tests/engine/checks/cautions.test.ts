@@ -73,6 +73,22 @@ describe('top edge and armpit', () => {
   });
 });
 
+describe('a top edge measured from the waist', () => {
+  const waistToUnderBust = MEAN_BODY.neckToWaist - (MEAN_BODY.neckToUnderBust ?? Number.NaN);
+  const at = (over: number, more: Partial<Style> = {}): string =>
+    codes({}, { topFrom: 'waist', topAbove: waistToUnderBust + over, ...more }).join();
+
+  it('is told where it ends on the breast', () => {
+    expect(at(inches(0.5) + 0.4)).not.toContain('topOnBreast');
+    expect(at(inches(0.5) + 0.6)).toContain('warn topOnBreast');
+  });
+
+  it('is not where it ends above the bust, or is measured from the under-bust line', () => {
+    expect(at(90)).not.toContain('topOnBreast');
+    expect(codes({}, { topFrom: 'underBust', topAbove: 30 }).join()).not.toContain('topOnBreast');
+  });
+});
+
 describe('a zip and its allowance', () => {
   const zipped = (centre: number): string[] =>
     codes(

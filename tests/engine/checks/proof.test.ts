@@ -58,7 +58,13 @@ describe('the girth ledger', () => {
 
   it('is null where the level runs out through the mouth of a dart', () => {
     const open: Wedge = withPoints(
-      { ...balancedWedge('open', 'back', 0.4, 1), sizing: 'manual', intake: { overBust: 20, bust: 8 } },
+      {
+        ...balancedWedge('open', 'back', 0.4, 1),
+        sizing: 'manual',
+        intake: { overBust: 20, bust: 8 },
+        // It leans, so that one of its legs reaches the level before the other.
+        stationAt: { overBust: 0.6 },
+      },
       { lower: { from: 'bust', below: 20 } },
     );
     const wedges = [...DEFAULT_STYLE.wedges.filter(({ block }) => block === 'front'), open];

@@ -20,6 +20,26 @@ const lines = Array.from({ length: 200 }, (_, seed) => {
   );
 });
 
+describe('a line that comes to a point', () => {
+  const slopeOf = (xs: readonly number[], start: 'free' | 'point') =>
+    smoothLine([0, 50, 110], xs, { start, end: 'flat' }).slopes[0] ?? Number.NaN;
+
+  it('leaves it no steeper than straight to the next knot', () => {
+    expect(slopeOf([0, 20, 25], 'free')).toBeGreaterThan(0.4);
+    expect(slopeOf([0, 20, 25], 'point')).toBeCloseTo(0.4, 12);
+    expect(slopeOf([0, -20, -25], 'point')).toBeCloseTo(-0.4, 12);
+  });
+
+  it('leaves it flatter where it opens more beyond', () => {
+    expect(slopeOf([0, 20, 80], 'point')).toBe(slopeOf([0, 20, 80], 'free'));
+    expect(slopeOf([0, 20, 80], 'point')).toBeLessThan(0.4);
+  });
+
+  it('is straight through two knots', () => {
+    expect(smoothLine([0, 50], [0, 20], { start: 'point', end: 'point' }).slopes).toEqual([0.4, 0.4]);
+  });
+});
+
 describe('a smooth line', () => {
   it('passes its knots exactly and runs straight down beyond them', () => {
     for (const line of lines) {

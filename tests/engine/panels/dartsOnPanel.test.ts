@@ -8,6 +8,7 @@ import {
   type Piece,
   type Point,
   type Style,
+  type Wedge,
   withPoints,
 } from '../../../src/engine';
 import { drawBodies, MEAN_BODY } from '../../support/bodies/drawBodies';
@@ -37,8 +38,60 @@ describe('the room a dart leaves', () => {
   });
 
   it('is refused where less than 20 mm lie between two of them', () => {
-    expect(narrowBeside(withDarts(dart('one', 0.2, 16), dart('other', 0.7, 16)))).toEqual([]);
+    expect(narrowBeside(withDarts(dart('one', 0.2, 16), dart('other', 0.65, 16)))).toEqual([]);
     expect(narrowBeside(withDarts(dart('one', 0.4, 16), dart('other', 0.6, 16)))).toEqual(['one']);
+  });
+});
+
+describe('the axis of a dart', () => {
+  const axisOf = (change: Partial<Wedge>): readonly number[] => {
+    const style = withDarts({ ...dart('eye', 0.5, 16), ...change } as Wedge);
+    return draft(MEAN_BODY, style).blocks?.back.wedges.find(({ id }) => id === 'eye')?.axis.xs ?? [];
+  };
+  const spread = (xs: readonly number[]): number => Math.max(...xs) - Math.min(...xs);
+
+  it('is upright, whether or not it is open at an edge', () => {
+    expect(axisOf({}).length).toBeGreaterThan(1);
+    expect(spread(axisOf({}))).toBeLessThan(1e-9);
+    expect(spread(axisOf({ kind: 'openAtHem', lower: undefined } as Partial<Wedge>))).toBeLessThan(1e-9);
+  });
+
+  it('leans where it was put by hand', () => {
+    expect(spread(axisOf({ stationAt: { underBust: 0.7 } }))).toBeGreaterThan(3);
+    expect(spread(axisOf({ fromCentre: { underBust: 60 } }))).toBeGreaterThan(3);
+  });
+
+  it('follows its station where it parts two panels', () => {
+    const through = { kind: 'through', upper: undefined, lower: undefined } as Partial<Wedge>;
+    expect(spread(axisOf(through))).toBeGreaterThan(3);
+  });
+});
+
+describe('what a dart takes near its point', () => {
+  const FULL = { ...MEAN_BODY, bust: 980, underBust: 780, waist: 700 };
+  const takes = (seam: boolean): number => {
+    const wedges = DEFAULT_STYLE.wedges.filter(({ id }) => id !== 'front-centre');
+    const style: Style = {
+      ...DEFAULT_STYLE,
+      balance: { ...DEFAULT_STYLE.balance, cap: 90 },
+      wedges: wedges.flatMap((wedge) =>
+        wedge.id === 'front-side'
+          ? [withPoints({ ...wedge, weight: 3 }, { upper: { from: 'bust', below: 38 } })]
+          : wedge.id === 'front-bust' && !seam
+            ? []
+            : [wedge],
+      ),
+    };
+    const drafted = draft(FULL, style).blocks?.front.wedges.find(({ id }) => id === 'front-side');
+    return drafted?.intake.get('underBust') ?? Number.NaN;
+  };
+
+  it('is so little that it is slim, where a seam can take the rest', () => {
+    expect(takes(true)).toBeCloseTo(0.75 * (75 - 38), 6);
+  });
+
+  it('is what the body asks for, where none can', () => {
+    expect(takes(false)).toBeGreaterThan(0.75 * (75 - 38) + 5);
   });
 });
 

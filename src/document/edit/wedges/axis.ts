@@ -103,13 +103,16 @@ const CLEAR_MM = 10;
 function shifted(style: Style, id: string, end: DartEnd, by: number, { blocks, levels }: Draft): Style {
   return changeWedge(style, id, (wedge) => {
     const block = blocks?.[wedge.block];
-    const { upper, lower } = block?.wedges.find((each) => each.id === id)?.extent ?? {};
-    if (!block || typeof upper !== 'number' || typeof lower !== 'number') return wedge;
+    const drafted = block?.wedges.find((each) => each.id === id);
+    const { upper, lower } = drafted?.extent ?? {};
+    if (!block || !drafted || typeof upper !== 'number' || typeof lower !== 'number') return wedge;
     const middle = (upper + lower) / 2;
     const own = levels.filter(({ y }) => (end === 'upper' ? y <= middle : y > middle));
     const moved = own.map(({ name }) => {
       const width = block.width.get(name) ?? 0;
-      const x = axisX(wedge, name, block.bustLine, width, halfOpenAt(block.name, style.closure)) + by;
+      const isPut = wedge.stationAt[name] !== undefined || wedge.fromCentre?.[name] !== undefined;
+      const put = axisX(wedge, name, block.bustLine, width, halfOpenAt(block.name, style.closure));
+      const x = (isPut ? put : (drafted.unbent.get(name) ?? put)) + by;
       const kept = Math.min(width - CLEAR_MM, Math.max(CLEAR_MM, x));
       return [name, stationOf(kept, block.bustLine, width)];
     });

@@ -173,6 +173,8 @@ const SENTENCES: Sentences = catalogue<Sentences>({
     `${wedgeFirst} has no place to end on a shouldered ${block}: one wedge ends at mid-shoulder, and each other needs a place of its own in neckline, shoulder or armhole, in the order of the wedges; of darts only the one nearest to the bust point may open there, and in the side seam only one that no other wedge runs up beside. Say where it ends, give it an upper point, or take it off.`,
   topAboveArmpit: ({ written, values }) =>
     `The top edge at the side stands ${written(values.over)} higher than the underarm and would cut in. Lower the top edge.`,
+  topOnBreast: ({ written, values }) =>
+    `The top edge is measured from the waist and stands ${written(values.over)} above the under-bust line, on the breast. Measure it from the under-bust line, or lower it.`,
   garmentTooShort: ({ written, values }) =>
     values.height >= 1
       ? `Only ${written(values.height)} is left between top edge and hem; ${written(values.least)} is the least that can be sewn. Lower the hem or raise the top edge.`

@@ -8,6 +8,7 @@ import { fromVersion5 } from './fromVersion5';
 import { fromVersion6 } from './fromVersion6';
 import { fromVersion7 } from './fromVersion7';
 import { fromVersion8 } from './fromVersion8';
+import { fromVersion9 } from './fromVersion9';
 
 /** Takes the data of one version and gives that of the next; may throw on data that is not of its version. */
 type Migration = (old: unknown) => unknown;
@@ -28,6 +29,7 @@ export const MIGRATIONS: Migrations = {
   6: fromVersion6,
   7: fromVersion7,
   8: fromVersion8,
+  9: fromVersion9,
 };
 
 /** The data as of version `to`, or null where a step of the way is missing or fails. */

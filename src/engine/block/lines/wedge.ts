@@ -1,10 +1,17 @@
 // A wedge as it is drawn on its block: its axis, what it takes at every height, and so its legs.
 
-import { combine, type SmoothLine, smoothLine, straightDown, xAt } from '../../geometry/smoothLine';
+import {
+  combine,
+  type LineEnd,
+  type SmoothLine,
+  smoothLine,
+  straightDown,
+  xAt,
+} from '../../geometry/smoothLine';
 import type { Wedge } from '../../style/wedgeFields';
 import type { LevelName } from '../../terms/names';
 import { closedLegs, foldBetween } from './closedDart';
-import { dartLeg, type Extent } from './extent';
+import { dartLeg, type Extent, isThrough, reaches } from './extent';
 import type { Level } from './levels';
 import { type Cone, lineDown, PAST_BUST_ROUND_MM } from './lineDown';
 import { axisX, onCentre, stationX } from './station';
@@ -64,7 +71,7 @@ export function draftWedge(
     onCentre: onCentre(wedge),
     extent,
     axis,
-    unbent: unbentOf(wedge, base),
+    unbent: unbentOf(wedge, extent, base),
     innerLeg,
     outerLeg,
     intake,
@@ -85,7 +92,7 @@ function linesOf(
   const axis =
     base.shoulder && upper === null && lower !== null
       ? foldFromBust(wedge, lower, base.shoulder, base)
-      : axisLine(wedge, base);
+      : axisLine(wedge, extent, base);
   if (upper === null || lower === null)
     return {
       axis,
@@ -111,31 +118,59 @@ function foldFromBust(
   return foldBetween({ x: xOn(top), y: top }, { x: xOn(foot), y: foot });
 }
 
-function unbentOf(wedge: Wedge, base: WedgeBase): Map<LevelName, number> {
-  const { levels, bustLine, width, shoulder } = base;
+function unbentOf(wedge: Wedge, extent: Extent, base: WedgeBase): Map<LevelName, number> {
+  const { levels, shoulder } = base;
   return new Map(
-    levels.map(({ name, y }) => {
-      if (!shoulder) return [name, stationX(wedge.station, bustLine, width.get(name) as number)];
+    levels.map((level) => {
+      const { name, y } = level;
+      if (!shoulder) return [name, stationXAt(wedge, uprightAt(extent, levels) ?? level, base)];
       const { [name]: _, ...stationAt } = wedge.stationAt;
       const { [name]: __, ...fromCentre } = wedge.fromCentre ?? {};
-      return [name, xAt(axisLine({ ...wedge, stationAt, fromCentre }, base), y)];
+      return [name, xAt(axisLine({ ...wedge, stationAt, fromCentre }, extent, base), y)];
     }),
   );
 }
 
-/** From level to level where its stations stand; on to a shoulder it bends from a level up, unless it is held above. */
-function axisLine(wedge: Wedge, { levels, bustLine, open, width, shoulder }: WedgeBase): SmoothLine {
+const stationXAt = ({ station }: Wedge, { name }: Level, { bustLine, width }: WedgeBase): number =>
+  stationX(station, bustLine, width.get(name) as number);
+
+/**
+ * The level at which a dart's station places it: the waist, or of the levels that it crosses the one nearest to the waist. From there
+ * its axis runs upright, along the grain, for its legs are sewn to each other (common practice, no source). Null for a wedge that
+ * parts two panels, whose axis stands at its station at every level.
+ */
+function uprightAt(extent: Extent, levels: readonly Level[]): Level | null {
+  if (isThrough(extent)) return null;
+  const waist = levels.find(({ name }) => name === 'waist')?.y ?? 0;
+  let nearest: Level | null = null;
+  for (const level of levels) {
+    if (!reaches(extent, level.y)) continue;
+    if (!nearest || Math.abs(level.y - waist) < Math.abs(nearest.y - waist)) nearest = level;
+  }
+  return nearest;
+}
+
+/**
+ * From level to level where its stations stand, of a dart upright where it was not put by hand; on to a shoulder it bends from a
+ * level up, unless it is held above.
+ */
+function axisLine(wedge: Wedge, extent: Extent, base: WedgeBase): SmoothLine {
+  const { levels, bustLine, open, width, shoulder } = base;
   const bust = levels.find(({ name }) => name === 'bust');
   const bend = levels.find(({ name }) => name === shoulder?.bendsFrom);
+  const upright = shoulder ? null : uprightAt(extent, levels);
   const isHeld = ({ name, y }: Level): boolean =>
     !shoulder || (isBelow(y, shoulder) && (!bend || y >= bend.y || isPut(wedge, name)));
   const knots = levels.filter(isHeld).map(({ name, y }) => ({
     y,
-    value: axisX(wedge, name, bustLine, width.get(name) as number, open),
+    value:
+      upright && !isPut(wedge, name)
+        ? stationXAt(wedge, upright, base)
+        : axisX(wedge, name, bustLine, width.get(name) as number, open),
   }));
   if (!shoulder) return lineDown(knots, coneOf(wedge, bust));
   const bends = knots[0]?.y === bend?.y ? 2 : 1;
-  return lineThrough(upTo(knots, { y: shoulder.y, value: shoulder.x }, bends), true);
+  return lineThrough(upTo(knots, { y: shoulder.y, value: shoulder.x }, bends), 'free');
 }
 
 const isPut = ({ stationAt, fromCentre }: Wedge, level: LevelName): boolean =>
@@ -187,7 +222,7 @@ function intakeLine(
   }
   if (upper === null && lower === null && !shoulder)
     return lineDown(knots, coneOf(wedge, bust, knots.length > count));
-  // A dart comes to its point at an angle; a wedge that runs through goes on straight down.
+  // A dart comes to its point straight, or slimmer; a wedge that runs through goes on straight down.
   const end = shoulder && { y: shoulder.y, value: shoulder.intake };
   const [first, second] = knots;
   // The girth at a level just below the end is exact: the wedge goes on to its end as it came to that level.
@@ -195,7 +230,8 @@ function intakeLine(
     end && first && second && !isBelow(first.y, end)
       ? [{ y: end.y - BEYOND_MM, value: Math.max(0, valueOn(first, second, end.y - BEYOND_MM)) }, ...knots]
       : upTo(knots, end);
-  return lineThrough(whole, upper !== null || shoulder !== null, lower !== null);
+  const start = upper !== null ? 'point' : shoulder ? 'free' : 'flat';
+  return lineThrough(whole, start, lower !== null ? 'point' : 'flat');
 }
 
 /** What a dart with straight legs takes, from its end above down to its point, where it takes nothing. */
@@ -238,9 +274,9 @@ function upTo(knots: readonly Knot[], shoulder: Knot | null, power: 1 | 2 = 1): 
   return [{ y: shoulder.y - BEYOND_MM, value: Math.max(0, value) }, shoulder, ...knots];
 }
 
-const lineThrough = (knots: readonly Knot[], startFree: boolean, endFree = false): SmoothLine =>
+const lineThrough = (knots: readonly Knot[], start: LineEnd, end: LineEnd = 'flat'): SmoothLine =>
   smoothLine(
     knots.map(({ y }) => y),
     knots.map(({ value }) => value),
-    { start: startFree ? 'free' : 'flat', end: endFree ? 'free' : 'flat' },
+    { start, end },
   );

@@ -25,7 +25,7 @@ export const DRAFT = catalogue({
         : `${manual} of ${plural(count, { one: 'one wedge', other: `${count} wedges` })} sized by hand`,
   },
   redrafted: {
-    told: 'Since this draft was kept, the rules of drafting have changed: below the waist the cloth is let out round the body and not at the side, the front has the whole of the bust, the top edge follows the armpit, where front or back widens above the bust, the seams beside the side seam let out half of it, and with shoulders the seam up from the bust takes more where the girth above the bust asks for it. What was asked for before is kept to compare with; its wedges are drawn by the new rules too. With shoulders a round neckline keeps its width farther down, the side line leans less above the bust, and a seam sized by hand opens above as its intake at the over-bust line asks; where the bust is smaller than the girths above and below it, front and back share what is missing.',
+    told: 'Since this draft was kept, the rules of drafting have changed: below the waist the cloth is let out round the body and not at the side, the front has the whole of the bust, the top edge follows the armpit, where front or back widens above the bust, the seams beside the side seam let out half of it, and with shoulders the seam up from the bust takes more where the girth above the bust asks for it. What was asked for before is kept to compare with; its wedges are drawn by the new rules too. With shoulders a round neckline keeps its width farther down, the side line leans less above the bust, and a seam sized by hand opens above as its intake at the over-bust line asks; where the bust is smaller than the girths above and below it, front and back share what is missing. A dart within a panel stands upright, and comes to its points straight or slimmer.',
     bustDart:
       'Since this draft was kept, the rule of the bust dart has changed: the seam that runs up from the bust takes at least half of what the girth above the bust asks for, so that its edges run straighter; a front that is darted from neckline, shoulder or armhole is cut narrower at the bust, and its dart is for the whole of it. A width set under Shoulders goes before the rule.',
     aboveBust:
@@ -34,6 +34,8 @@ export const DRAFT = catalogue({
       'Since this draft was kept, three rules of drafting have changed: a deep round neckline keeps its width farther down, and the side line, which leaned as far above the bust as the girths asked for, leans at most a third of its height there, so that the armhole ends without a hook; and a seam up from the bust that is sized by hand opens in shoulder or armhole as its intake at the over-bust line asks.',
     smallBust:
       'Since this draft was kept, a rule of drafting has changed: where the bust is smaller than the girths above and below it, front and back share what is missing, which was all taken from the front.',
+    slimDarts:
+      'Since this draft was kept, the rule of darts within a panel has changed: a dart that was not moved by hand stands upright at its place at the waist, comes to its points straight or slimmer, and where it would be blunt there a seam beside it takes more. Its girths are as they were.',
     read: 'Understood',
   },
   sideChoice: { legend: 'Side shown', left: 'Left', right: 'Right' },
