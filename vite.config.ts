@@ -1,7 +1,7 @@
 import { readFileSync } from 'node:fs';
 import { fileURLToPath } from 'node:url';
 import react from '@vitejs/plugin-react';
-import type { Plugin } from 'vite';
+import { mergeConfig, type Plugin, type UserConfig } from 'vite';
 import { defineConfig } from 'vitest/config';
 import { offlineWorker } from './src/app/offline/precache.ts';
 import { SERVE, START } from './src/document/messages/screens/clients/start.ts';
@@ -9,6 +9,7 @@ import { licences } from './src/release/licences.ts';
 import { contentSecurityPolicy, startingWords } from './src/release/page.ts';
 import { shaperWhenAsked } from './src/release/shaperWhenAsked.ts';
 import { singleFile } from './src/release/singleFile.ts';
+import { startScripts } from './src/release/startScripts.ts';
 import { workersBesidePage, workersInScript } from './src/release/workers.ts';
 import { TEST_PROJECTS } from './tests/support/projects.ts';
 
@@ -43,25 +44,16 @@ const { version } = JSON.parse(readFileSync(new URL('package.json', import.meta.
 
 const project = fileURLToPath(new URL('.', import.meta.url));
 
-// The mode `single` builds the page as one file. It has no service worker, no manifest and nothing beside it.
-export default defineConfig(({ mode }) => ({
+/** The build in a mode, with its scripts as the bundler makes them. */
+const plain = (mode: string): UserConfig => ({
   base: './',
   define: { __VERSION__: JSON.stringify(version) },
   publicDir: mode === 'single' ? false : 'public',
   plugins: [
-    ...[
-      react(),
-      contentSecurityPolicy,
-      startingWords(START),
-      licences(project),
-      shaperWhenAsked,
-      sayPortTaken,
-      accentedTexts,
-    ],
-    mode === 'single' ? [workersInScript(`${project}src`), singleFile] : [workersBesidePage, offlineWorker],
+    [react(), contentSecurityPolicy, startingWords(START), licences(project), shaperWhenAsked, accentedTexts],
+    mode === 'single' ? [workersInScript(`${project}src`), singleFile] : workersBesidePage,
   ],
   resolve: { alias: { html2canvas: emptyModule, canvg: emptyModule, dompurify: emptyModule } },
-  preview: { port: 4173, strictPort: true },
   build: {
     target: 'es2022',
     modulePreload: { polyfill: false },
@@ -80,11 +72,21 @@ export default defineConfig(({ mode }) => ({
     cssCodeSplit: mode !== 'single',
     ...(mode === 'single' ? { assetsInlineLimit: Number.MAX_SAFE_INTEGER } : {}),
   },
-  test: {
-    testTimeout: 60_000,
-    hookTimeout: 60_000,
-    // A busy machine is slow, not wrong.
-    expect: { poll: { timeout: 15_000 } },
-    projects: TEST_PROJECTS,
-  },
-}));
+});
+
+// The mode `single` builds the page as one file. It has no service worker, no manifest and nothing beside it.
+export default defineConfig(async ({ command, mode }) => {
+  const parts =
+    command === 'build' && mode !== 'single' ? await startScripts(project, mode, plain(mode)) : [];
+  return mergeConfig(plain(mode), {
+    plugins: [sayPortTaken, parts, mode === 'single' ? [] : offlineWorker],
+    preview: { port: 4173, strictPort: true },
+    test: {
+      testTimeout: 60_000,
+      hookTimeout: 60_000,
+      // A busy machine is slow, not wrong.
+      expect: { poll: { timeout: 15_000 } },
+      projects: TEST_PROJECTS,
+    },
+  });
+});

@@ -1,6 +1,6 @@
 // Puts the table on the page: the kept book in, every kept change out again.
 
-import { type ReactNode, StrictMode, startTransition } from 'react';
+import { type ReactNode, StrictMode } from 'react';
 import { createRoot } from 'react-dom/client';
 import {
   App,
@@ -105,6 +105,5 @@ function show(page: ReactNode): void {
   const element = document.getElementById('root');
   if (!element) return;
   const root = createRoot(element);
-  // As a transition the first drawing is made a few ms at a time, and the browser goes on between.
-  startTransition(() => root.render(<StrictMode>{page}</StrictMode>));
+  root.render(<StrictMode>{page}</StrictMode>);
 }

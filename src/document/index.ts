@@ -207,8 +207,9 @@ export {
 export { followed, type Outside } from './model/follow';
 export { type History, record, redo, startHistory, undo } from './model/history';
 export { isObject } from './model/isObject';
-export { type Backup, type ReadBackup, readBackup, SHARED_ID } from './model/kept/readBackup';
-export { type BookFault, readBook } from './model/kept/readBook';
+export { type Backup, type ReadBackup, readBackup } from './model/kept/readBackup';
+export { readBook } from './model/kept/readBook';
+export type { BookFault } from './model/kept/readBookData';
 export { type FaultyPart, readOne, readParts } from './model/kept/readParts';
 export { withIdsApart } from './model/kept/withIdsApart';
 export { writeBackup } from './model/kept/writeBackup';
@@ -221,6 +222,9 @@ export {
   type LayLayer,
   type PieceOnCloth,
 } from './model/lays';
+export type { Migrations } from './model/migrations/migrate';
+export { MIGRATIONS } from './model/migrations/migrations';
+export { SHARED_ID } from './model/newClient';
 export type { KeptPrint } from './model/prints';
 export { isOwn, withStamps } from './model/stamps';
 export { PROGRAM, PROGRAM_VERSION } from './model/version';

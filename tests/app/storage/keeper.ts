@@ -11,7 +11,14 @@ import { readClientRecord } from '../../../src/app/storage/records/readRecord';
 import { splitRecord } from '../../../src/app/storage/records/record';
 import { hear } from '../../../src/app/storage/windows/otherTabs';
 import { createStore, type Store } from '../../../src/app/store/store';
-import { type Book, type Client, changeClient, openClientOf, withOpened } from '../../../src/document';
+import {
+  type Book,
+  type Client,
+  changeClient,
+  MIGRATIONS,
+  openClientOf,
+  withOpened,
+} from '../../../src/document';
 import type { FakeStorage } from './fakeStorage';
 
 const NOW = new Date('2026-11-25T09:41:00.000Z');
@@ -58,7 +65,7 @@ export async function openTab(storage: FakeStorage | null): Promise<Tab> {
     open: (id) =>
       change({ code: 'clientOpened', name: id }, (before) => {
         const entry = before.unopened?.find((each) => each.id === id);
-        const read = entry ? readClientRecord(entry.record) : null;
+        const read = entry ? readClientRecord(entry.record, MIGRATIONS) : null;
         const opened = read?.kind === 'read' ? withOpened(before, read.value) : before;
         return openClientOf(opened, id, NOW.toISOString());
       }),
@@ -72,7 +79,7 @@ export function clientsIn(storage: FakeStorage): Map<string, Client> {
   if (!kept) throw new Error('the storage cannot be read');
   const ids = [...kept.records.keys()].map((key) => key.replace('staywright.client.', ''));
   const heads = new Map([...kept.records].map(([key, text]) => [key, splitRecord(text)?.head ?? null]));
-  const { book } = openKept(kept, { heads, newId, also: ids });
+  const { book } = openKept(kept, { heads, newId, also: ids, steps: MIGRATIONS });
   return new Map(book.clients.map((client) => [client.name, client]));
 }
 

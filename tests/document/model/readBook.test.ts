@@ -2,7 +2,8 @@ import { existsSync, readFileSync } from 'node:fs';
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { BOOK_VERSION, type Book, DEMO_BOOK, DEMO_CLIENT, readBook } from '../../../src/document';
-import { MIGRATIONS, migrate } from '../../../src/document/model/migrations/migrate';
+import { migrate } from '../../../src/document/model/migrations/migrate';
+import { MIGRATIONS } from '../../../src/document/model/migrations/migrations';
 import { draftWhole, seamEnd } from '../../../src/engine';
 
 const fixture = (version: number): URL => new URL(`./fixtures/book-v${version}.json`, import.meta.url);

@@ -1,12 +1,12 @@
 // Keeping the book in the browser, a record a client: the keeper of one tab. What is kept is never written over unless this tab
 // read or wrote it last, or it lies whole elsewhere as well.
 
-import { type Book, demoBook } from '../../../document';
+import { type Book, demoBook, type Migrations } from '../../../document';
 import { isQuarantineKey } from '../aside/quarantine';
 import { CountedStorage, NEARLY_FULL } from '../device/room';
 import type { Keeping, Notice, SaveFault, SaveStatus } from '../device/saveStatus';
 import type { StorageLike } from '../device/storageLike';
-import type { Kept } from '../records/openKept';
+import type { Kept, OpenedBook } from '../records/openKept';
 import { BOOK_KEY, LAYOUT, type OpenMark } from '../records/record';
 import { Clashes } from './clashes';
 import { collect } from './collect';
@@ -80,10 +80,13 @@ export class BookStorage {
   private async takeIn(kept: Kept, also: readonly string[]): Promise<Book> {
     this.records?.start(new Map(), kept.open);
     if (kept.records.size === 0 && kept.earlier === null) return demoBook(this.options.newId());
-    const { Move, headsOf, openKept, pack } = await fetchReader();
+    const { Move, headsOf, openKept, pack, fetchSteps, NO_STEPS } = await fetchReader();
     const heads = await headsOf(kept.records);
     const { newId } = this.options;
-    const { book, known, notices, unreadable, moves } = openKept(kept, { heads, newId, also });
+    const openedWith = (steps: Migrations): OpenedBook => openKept(kept, { heads, newId, also, steps });
+    let opened = openedWith(kept.earlier === null ? NO_STEPS : await fetchSteps());
+    if (opened.isEarlier) opened = openedWith(await fetchSteps());
+    const { book, known, notices, unreadable, moves } = opened;
     this.records?.packWith(pack);
     this.hasPacking = true;
     this.records?.start(known, kept.open);

@@ -12,8 +12,16 @@ export async function openedClient(book: Book, entry: { readonly id: string }): 
   const opened = book.clients.find(({ id }) => id === entry.id);
   if (opened) return { kind: 'read', value: opened };
   const unopened = book.unopened?.find(({ id }) => id === entry.id);
-  const { readClientRecord } = await fetchReader();
-  return unopened ? readClientRecord(unopened.record) : { kind: 'notWhole' };
+  return unopened ? (await recordReader())(unopened.record) : { kind: 'notWhole' };
+}
+
+/** What reads the record of a client of any version. Rejected where it, or the steps that it needs, cannot be fetched. */
+async function recordReader(): Promise<(text: string) => Promise<ReadRecord<Client>>> {
+  const { readClientRecord, fetchSteps, NO_STEPS } = await fetchReader();
+  return async (text) => {
+    const read = readClientRecord(text, NO_STEPS);
+    return read.kind === 'earlier' ? readClientRecord(text, await fetchSteps()) : read;
+  };
 }
 
 export interface OpenedClients {
@@ -33,12 +41,12 @@ export async function withClientsOpened(
   const chosen = new Set(ids);
   const wanted = (book.unopened ?? []).filter(({ id }) => ids === null || chosen.has(id));
   if (wanted.length === 0) return { book, unreadable: [] };
-  const { readClientRecord } = await fetchReader();
+  const readClient = await recordReader();
   const opened: Client[] = [];
   const unreadable: UnopenedClient[] = [];
   let end = performance.now() + SLICE_MS;
   for (const entry of wanted) {
-    const read = readClientRecord(entry.record);
+    const read = await readClient(entry.record);
     if (read.kind === 'read') opened.push(read.value);
     else unreadable.push(entry);
     if (performance.now() > end) {

@@ -9,6 +9,7 @@ import {
   DEMO_CLIENT,
   demoBook,
   type FaultyPart,
+  type Migrations,
   type OwnStyle,
   readParts,
   SHARED_ID,
@@ -64,6 +65,8 @@ export interface OpenedBook {
   readonly notices: readonly Finding[];
   /** Keys of records that cannot be listed; they stay as they are. */
   readonly unreadable: readonly string[];
+  /** Something that had to be read is of an earlier version, from which no step was given: it is left as it lies. */
+  readonly isEarlier: boolean;
   /** What of the earlier book cannot be read, as texts to be put aside before that book is removed; null where it stays. */
   readonly moves: { readonly aside: readonly string[]; readonly invented: string } | null;
 }
@@ -83,15 +86,21 @@ interface Opening {
   readonly newId: () => string;
   /** Ids of clients to be opened beside the one that was. */
   readonly also: readonly string[];
+  /** From earlier versions; all of them where there is a book of the first layout. */
+  readonly steps: Migrations;
 }
 
 /** Never throws. The book has at least one opened client: the invented one where no other can be read. */
-export function openKept({ records, open, earlier }: Kept, { heads, newId, also }: Opening): OpenedBook {
+export function openKept(
+  { records, open, earlier }: Kept,
+  { heads, newId, also, steps }: Opening,
+): OpenedBook {
   const known = new Map<string, Known>();
   const notices: Finding[] = [];
   const unreadable: string[] = [];
   const unopened = new Map<string, UnopenedClient>();
   const styles: { style: OwnStyle; order: number }[] = [];
+  let isEarlier = false;
   const set: { faulty: string[]; count: number } = { faulty: [], count: 0 };
   const setAside = (name: string): void => {
     set.count += 1;
@@ -103,11 +112,12 @@ export function openKept({ records, open, earlier }: Kept, { heads, newId, also 
       unreadable.push(key);
       setAside(head?.name ?? '');
     } else if (kindOfKey(key) === 'style') {
-      const read = readStyleRecord(text);
+      const read = readStyleRecord(text, steps);
       if (read.kind === 'read') {
         styles.push(read.value);
         known.set(key, { entry: read.value.style, text, order: read.value.order });
-      } else {
+      } else if (read.kind === 'earlier') isEarlier = true;
+      else {
         unreadable.push(key);
         setAside(head.name);
       }
@@ -122,12 +132,16 @@ export function openKept({ records, open, earlier }: Kept, { heads, newId, also 
   const tryToOpen = (id: string): boolean => {
     const entry = unopened.get(id);
     if (!entry) return opened.has(id);
-    const read = readClientRecord(entry.record);
+    const read = readClientRecord(entry.record, steps);
     if (read.kind === 'read') {
       unopened.delete(id);
       opened.set(id, read.value);
       known.set(recordKey('client', id), { entry: read.value, text: entry.record });
       return true;
+    }
+    if (read.kind === 'earlier') {
+      isEarlier = true;
+      return false;
     }
     if (read.kind === 'newer') {
       // She may be asked for twice: as the one who was open, and for the history.
@@ -148,7 +162,7 @@ export function openKept({ records, open, earlier }: Kept, { heads, newId, also 
   let moves: OpenedBook['moves'] = null;
   let openId = mark.open ?? '';
   if (earlier !== null) {
-    const found = readEarlier(earlier);
+    const found = readEarlier(earlier, steps);
     if (found.kind !== 'parts') notices.push(found);
     else if (!isMoving) notices.push({ kind: 'earlierBuild' });
     else {
@@ -179,16 +193,16 @@ export function openKept({ records, open, earlier }: Kept, { heads, newId, also 
     },
     [...unopened.values()],
   );
-  return { book: withIdsApart(book), known, notices, unreadable, moves };
+  return { book: withIdsApart(book), known, notices, unreadable, isEarlier, moves };
 }
 
 type Earlier =
   | ReturnType<typeof readParts>
   | { readonly kind: 'unreadable'; readonly fault: { code: 'notWhole' } };
 
-function readEarlier(text: string): Earlier {
+function readEarlier(text: string, steps: Migrations): Earlier {
   try {
-    return readParts(JSON.parse(inflatedBook(text)));
+    return readParts(JSON.parse(inflatedBook(text)), steps);
   } catch {
     return { kind: 'unreadable', fault: { code: 'notWhole' } };
   }

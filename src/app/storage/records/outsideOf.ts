@@ -1,6 +1,6 @@
 // What another tab kept, from its record.
 
-import type { Client, Outside, OwnStyle } from '../../../document';
+import type { Client, Migrations, Outside, OwnStyle } from '../../../document';
 import { readClientRecord, readStyleRecord, unopenedOf } from './readRecord';
 import { splitRecord } from './record';
 
@@ -13,11 +13,11 @@ interface Found {
   readonly order: { readonly order?: number };
 }
 
-/** Null where the record cannot be read. */
-export function outsideOf(text: string): Found | null {
+/** Null where the record cannot be read, also where steps from its version are missing. */
+export function outsideOf(text: string, steps: Migrations): Found | null {
   const head = splitRecord(text)?.head;
   if (head?.kind === 'client') {
-    const read = readClientRecord(text);
+    const read = readClientRecord(text, steps);
     if (read.kind !== 'read') return null;
     const unopened = unopenedOf(head, text);
     const client = read.value;
@@ -28,7 +28,7 @@ export function outsideOf(text: string): Found | null {
       order: {},
     };
   }
-  const read = readStyleRecord(text);
+  const read = readStyleRecord(text, steps);
   if (read.kind !== 'read') return null;
   const { style, order } = read.value;
   return {

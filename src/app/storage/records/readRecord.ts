@@ -4,6 +4,7 @@ import {
   BOOK_VERSION,
   type Client,
   type FaultyPart,
+  type Migrations,
   type OwnStyle,
   readOne,
   readParts,
@@ -12,34 +13,34 @@ import {
 import { unpack } from './packing';
 import { type ClientHead, type Head, LAYOUT, splitRecord } from './record';
 
-/** `notWhole`: the text is not as it was written. */
+/** `notWhole`: the text is not as it was written. `earlier`: the record is of an earlier version, from which no step was given. */
 export type ReadRecord<T> =
   | { readonly kind: 'read'; readonly value: T }
   | { readonly kind: 'faulty'; readonly part: FaultyPart }
   | { readonly kind: 'newer'; readonly version: number }
+  | { readonly kind: 'earlier' }
   | { readonly kind: 'notWhole' };
 
 /** The client of a record. Never throws. */
-export function readClientRecord(text: string): ReadRecord<Client> {
-  const found = bodyOf(text);
+export function readClientRecord(text: string, steps: Migrations): ReadRecord<Client> {
+  const found = bodyOf(text, steps);
   if (found.kind !== 'read') return found;
   const { head, data } = found.value;
-  const { read, faulty } = readOne({
-    version: head.book,
-    styles: [],
-    clients: [data],
-    openClient: head.id,
-  });
+  const book = { version: head.book, styles: [], clients: [data], openClient: head.id };
+  const { read, faulty } = readOne(book, steps);
   if (read) return { kind: 'read', value: read };
   return faulty ? { kind: 'faulty', part: faulty } : { kind: 'notWhole' };
 }
 
 /** The style of a record and its place among the styles. Never throws. */
-export function readStyleRecord(text: string): ReadRecord<{ style: OwnStyle; order: number }> {
-  const found = bodyOf(text);
+export function readStyleRecord(
+  text: string,
+  steps: Migrations,
+): ReadRecord<{ style: OwnStyle; order: number }> {
+  const found = bodyOf(text, steps);
   if (found.kind !== 'read') return found;
   const { head, data } = found.value;
-  const read = readParts({ version: head.book, styles: [data], clients: [], openClient: '' });
+  const read = readParts({ version: head.book, styles: [data], clients: [], openClient: '' }, steps);
   if (read.kind !== 'parts' || head.kind !== 'style') return { kind: 'notWhole' };
   const [style] = read.parts.styles;
   const [faulty] = read.parts.faultyStyles;
@@ -68,12 +69,17 @@ export function bookOfRecord(text: string): RecordBook | null {
   };
 }
 
-function bodyOf(text: string): ReadRecord<{ readonly head: Head; readonly data: unknown }> {
+/** @param steps left out where the body is not to be read as a part of this version */
+function bodyOf(
+  text: string,
+  steps?: Migrations,
+): ReadRecord<{ readonly head: Head; readonly data: unknown }> {
   const split = splitRecord(text);
   if (!split) return { kind: 'notWhole' };
   const { head, body } = split;
   if (head.layout > LAYOUT) return { kind: 'newer', version: head.book };
   if (head.book > BOOK_VERSION) return { kind: 'newer', version: head.book };
+  if (steps && head.book < BOOK_VERSION && !(head.book in steps)) return { kind: 'earlier' };
   try {
     return {
       kind: 'read',

@@ -30,7 +30,7 @@ export async function hear(
   if (newValue === known || (newValue !== null && records.hasSeen(newValue))) return;
   try {
     // Fetched first, so that nothing comes between the look and the taking in.
-    await fetchReader();
+    await (await fetchReader()).fetchSteps();
     if (storage.getItem(key) === known && newValue !== null) {
       // The other tab has replaced it itself, and this one has followed that already.
       if (!records.hasWritten(key)) return;
@@ -55,7 +55,8 @@ const isBusy = (books: BookStorage, host: Host, key: string): boolean => {
 export async function takeTheirs(books: BookStorage, host: Host, key: string): Promise<boolean> {
   const { storage, records } = books;
   if (!storage || !records) return false;
-  const reader = await fetchReader();
+  const { fetchSteps, outsideOf } = await fetchReader();
+  const steps = await fetchSteps();
   const text = storage.getItem(key);
   const book = books.book();
   const open = book?.clients.find(({ id }) => id === book.openClient);
@@ -73,7 +74,7 @@ export async function takeTheirs(books: BookStorage, host: Host, key: string): P
     host.follow((history) => followed(history, [{ ...removed, now: null }]));
     return true;
   }
-  const found = reader.outsideOf(text);
+  const found = outsideOf(text, steps);
   if (!found) return false;
   const theirs = found.outside.kind === 'client' ? found.outside.now?.client : undefined;
   if (theirs && hasNothingOfItsOwn(books)) {

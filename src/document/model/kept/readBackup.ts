@@ -3,8 +3,10 @@
 
 import { BOOK_VERSION, type Client, type OwnStyle } from '../book';
 import { isObject, type JsonObject } from '../isObject';
+import { MIGRATIONS } from '../migrations/migrations';
+import { SHARED_ID } from '../newClient';
 import { fittingsOfBackup } from './fittingForm';
-import type { BookFault } from './readBook';
+import type { BookFault } from './readBookData';
 import { type FaultyPart, readParts } from './readParts';
 import { wholePartOf } from './wholePart';
 import { withIdsApart } from './withIdsApart';
@@ -32,9 +34,6 @@ export type ReadBackup =
   | { readonly kind: 'unreadable'; readonly fault: BackupFault }
   | { readonly kind: 'newer'; readonly version: number };
 
-/** The id that every invented client had in books of earlier builds, so that it tells nobody apart. */
-export const SHARED_ID = 'demo';
-
 /**
  * Reads a backup or a book of this or an earlier version. Never throws.
  *
@@ -55,7 +54,7 @@ export function readBackup(text: string, newId: () => string): ReadBackup {
   }
   if (!isObject(data) || !Array.isArray(data.clients) || !(data.kind === BACKUP_KIND || 'version' in data))
     return { kind: 'unreadable', fault: { code: 'notBackup' } };
-  const read = readParts(data.kind === BACKUP_KIND ? bookIn(data) : data);
+  const read = readParts(data.kind === BACKUP_KIND ? bookIn(data) : data, MIGRATIONS);
   if (read.kind !== 'parts') return read;
   const { parts } = read;
   const mendedClients = parts.faultyClients.filter(({ mended }) => mended !== null);

@@ -2,9 +2,9 @@
 
 import { BOOK_VERSION, type Client, type OwnStyle } from '../book';
 import { isObject, type JsonObject } from '../isObject';
-import { MIGRATIONS, migrate } from '../migrations/migrate';
+import { type Migrations, migrate } from '../migrations/migrate';
 import { type BadPart, mendClient, mendStyle } from './mend';
-import { type BookFault, readBookData, versionOf } from './readBook';
+import { type BookFault, readBookData, versionOf } from './readBookData';
 import { withIdsApart } from './withIdsApart';
 
 /** A client or a style that cannot be read as it is. */
@@ -32,21 +32,25 @@ export type ReadParts =
   | { readonly kind: 'unreadable'; readonly fault: BookFault }
   | { readonly kind: 'newer'; readonly version: number };
 
-/** Reads what can be read of a book's data. Never throws. A book in which no list of clients is to be found is unreadable. */
-export function readParts(data: unknown): ReadParts {
+/**
+ * Reads what can be read of a book's data. Never throws. A book in which no list of clients is to be found is unreadable.
+ *
+ * @param steps from the version of the data to this one; where they are missing, nothing can be read
+ */
+export function readParts(data: unknown, steps: Migrations): ReadParts {
   const version = versionOf(data);
   if (version === null || !isObject(data)) return { kind: 'unreadable', fault: { code: 'noVersion' } };
   if (version > BOOK_VERSION) return { kind: 'newer', version };
   if (!Array.isArray(data.clients))
     return { kind: 'unreadable', fault: { code: 'wrongShape', path: 'clients' } };
-  const whole = readBookData(data);
+  const whole = readBookData(data, steps);
   if (whole.kind === 'book') {
     const { clients, styles, openClient } = whole.book;
     return { kind: 'parts', parts: { clients, styles, openClient, faultyClients: [], faultyStyles: [] } };
   }
-  const clients = data.clients.map((client: unknown) => readOne(aloneIn(data, version, client)));
+  const clients = data.clients.map((client: unknown) => readOne(aloneIn(data, version, client), steps));
   const styles = (Array.isArray(data.styles) ? data.styles : []).map((style: unknown) =>
-    styleOf(data, style),
+    styleOf(data, style, steps),
   );
   const apart = withIdsApart({
     version: BOOK_VERSION,
@@ -82,12 +86,12 @@ const aloneIn = (data: JsonObject, version: number, client: unknown): JsonObject
 const FIRST_WITH_STYLES = 3;
 
 /** The one client of a book with nothing else in it. */
-export function readOne(book: JsonObject): ReadOne<Client> {
-  const read = readBookData(book);
+export function readOne(book: JsonObject, steps: Migrations): ReadOne<Client> {
+  const read = readBookData(book, steps);
   if (read.kind === 'book') return { read: read.book.clients[0] ?? null, faulty: null };
   const [client] = book.clients as readonly unknown[];
   const name = nameOf(client);
-  const mended = mendClient(migratedClient(book, client));
+  const mended = mendClient(migratedClient(book, client, steps));
   // What cannot be read is of the book, as the client who is open in one that is cut off.
   if (mended && mended.bad.length === 0) return { read: mended.value, faulty: null };
   return {
@@ -97,9 +101,9 @@ export function readOne(book: JsonObject): ReadOne<Client> {
 }
 
 /** The client in the shape of this version; where a bad part stops a migration, the drafts that have it are left behind. */
-function migratedClient(book: JsonObject, client: unknown): unknown {
+function migratedClient(book: JsonObject, client: unknown, steps: Migrations): unknown {
   const migrated = (each: unknown): unknown => {
-    const data = migrate({ ...book, clients: [each] }, versionOf(book) ?? 0, BOOK_VERSION, MIGRATIONS);
+    const data = migrate({ ...book, clients: [each] }, versionOf(book) ?? 0, BOOK_VERSION, steps);
     return isObject(data) && Array.isArray(data.clients) ? data.clients[0] : null;
   };
   const whole = migrated(client);
@@ -113,10 +117,10 @@ function migratedClient(book: JsonObject, client: unknown): unknown {
   return { ...stands, drafts: [...stands.drafts, ...drafts.slice(good.length).map(() => null)] };
 }
 
-function styleOf(data: JsonObject, style: unknown): ReadOne<OwnStyle> {
+function styleOf(data: JsonObject, style: unknown, steps: Migrations): ReadOne<OwnStyle> {
   const version = versionOf(data) ?? 0;
   const book = { ...data, styles: [style], clients: [] };
-  const migrated = migrate(book, version, BOOK_VERSION, MIGRATIONS);
+  const migrated = migrate(book, version, BOOK_VERSION, steps);
   const [own] = isObject(migrated) && Array.isArray(migrated.styles) ? migrated.styles : [null];
   const mended = mendStyle(own);
   if (mended && mended.bad.length === 0) return { read: mended.value, faulty: null };
