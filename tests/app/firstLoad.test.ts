@@ -9,9 +9,15 @@ const MOST_BYTES = 150_000;
 
 const folder = inject('appFolder');
 const page = readFileSync(join(folder, 'index.html'), 'utf8');
-const scripts = [...page.matchAll(/(?:src|href)="\.\/(assets\/[^"]+\.js)"/g)].map(([, path]) =>
-  readFileSync(join(folder, path as string)),
-);
+/** What the page asks for at once. */
+const asked = [...page.matchAll(/(?:src|href)="\.\/(assets\/[^"]+\.js)"/g)].map(([, path]) => path as string);
+const textOf = (path: string): string => readFileSync(join(folder, path), 'utf8');
+const scripts = asked.map(textOf);
+/** What runs at once: the script of the page, and all that it imports. */
+const run = asked.slice(0, 1);
+for (const path of run)
+  for (const [, name] of textOf(path).matchAll(/from\s*["'`]\.\/([^"'`]+\.js)["'`]/g))
+    if (!run.includes(`assets/${name}`)) run.push(`assets/${name}`);
 
 it('is no more than 150 kB of scripts, gzipped', () => {
   const bytes = scripts.reduce((sum, script) => sum + gzipSync(script).length, 0);
@@ -44,11 +50,22 @@ it('shares with the workers what writes PDF, and the whole build is no more than
   expect(files.reduce((sum, path) => sum + statSync(path).size, 0)).toBeLessThanOrEqual(4_500_000);
 });
 
-it('leaves the reading of a kept book for when there is one', () => {
-  const readsData = (script: string | Buffer): boolean => script.includes('invalid_union');
+it('asks for the reading of a kept book at once, and leaves running it for when there is one', () => {
+  const readsData = (script: string): boolean => script.includes('invalid_union');
+  expect(scripts.filter(readsData)).toHaveLength(1);
+  expect(run.length).toBeGreaterThan(1);
+  expect(run.map(textOf).some(readsData)).toBe(false);
+});
+
+it('leaves drafting for when the page is shown', () => {
+  const drafts = (script: string): boolean => script.includes('A piece was made without its ');
   const all = readdirSync(join(folder, 'assets')).filter((name) => name.endsWith('.js'));
-  expect(all.some((name) => readsData(readFileSync(join(folder, 'assets', name))))).toBe(true);
-  expect(scripts.some(readsData)).toBe(false);
+  expect(all.filter((name) => drafts(textOf(`assets/${name}`)))).toHaveLength(1);
+  expect(scripts.some(drafts)).toBe(false);
+});
+
+it('comes in few scripts', () => {
+  expect(asked.length).toBeLessThanOrEqual(5);
 });
 
 it('leaves the notices about keeping for when there is one, but for the sentence that stands for them', () => {

@@ -4,7 +4,18 @@ import { discard, keepAgain, quarantinedIn } from '../../../src/app/storage/asid
 import { type SaveStatus, saveFaultOf } from '../../../src/app/storage/device/saveStatus';
 import { browserStorage } from '../../../src/app/storage/device/storageLike';
 import { noticeSentence, saveStatusSentence } from '../../../src/app/storage/keepingSentences';
-import { BOOK_KEY, clientRecord, OPEN_KEY } from '../../../src/app/storage/records/record';
+import { NO_STEPS } from '../../../src/app/storage/records/migrations';
+import { openKept } from '../../../src/app/storage/records/openKept';
+import { outsideOf } from '../../../src/app/storage/records/outsideOf';
+import { readClientRecord } from '../../../src/app/storage/records/readRecord';
+import {
+  BOOK_KEY,
+  clientRecord,
+  LAYOUT,
+  OPEN_KEY,
+  recordKey,
+  splitRecord,
+} from '../../../src/app/storage/records/record';
 import { sumOf } from '../../../src/app/storage/records/sum';
 import { addClient, BOOK_VERSION, DEMO_CLIENT, entriesOf, openClient, readBook } from '../../../src/document';
 import { FakeStorage } from './fakeStorage';
@@ -162,6 +173,67 @@ describe('a book kept client by client', () => {
     tab.rename('Adah');
     tab.books.flush();
     expect(storage.kept.get(key)).toBe(text);
+  });
+
+  describe('of an earlier version', () => {
+    const earlier = 8;
+    const [client] = JSON.parse(fixture(earlier)).clients;
+    /** A storage with this client as her record was written by the version before. */
+    const earlierStorage = (): { storage: FakeStorage; key: string; text: string } => {
+      const now = clientRecord({ ...client, lastUsed: null }, null);
+      const rest = now.slice(now.indexOf(' ') + 1).replace(`"book":${BOOK_VERSION}`, `"book":${earlier}`);
+      const [storage, key] = [new FakeStorage(), recordKey('client', client.id)];
+      const text = `${sumOf(rest)} ${rest}`;
+      storage.kept.set(key, text);
+      storage.kept.set(OPEN_KEY, JSON.stringify({ layout: LAYOUT, open: client.id }));
+      return { storage, key, text };
+    };
+
+    it('is brought up to this one where it is opened, and written when it is changed', async () => {
+      const { storage, key, text } = earlierStorage();
+      const tab = await openTab(storage);
+      const whole = readBook(fixture(earlier));
+      const expected = whole.kind === 'book' ? whole.book.clients[0] : null;
+      expect(openClient(present(tab))).toEqual({ ...expected, lastUsed: null });
+      expect(tab.books.keeping().notices).toEqual([]);
+      tab.books.flush();
+      expect(storage.kept.get(key)).toBe(text);
+      tab.rename('Adah');
+      tab.books.flush();
+      expect(splitRecord(storage.kept.get(key) ?? '')?.head.book).toBe(BOOK_VERSION);
+    });
+
+    it('is left as it lies where the steps to this one cannot be fetched, and the page says so', async () => {
+      const { storage, key, text } = earlierStorage();
+      vi.doMock('../../../src/app/storage/records/allSteps', () => {
+        throw new TypeError('Failed to fetch dynamically imported module');
+      });
+      vi.resetModules();
+      try {
+        const { BookStorage } = await import('../../../src/app/storage/book/bookStorage');
+        const books = new BookStorage({ storage, now: () => new Date(), newId });
+        await expect(books.load()).rejects.toThrow();
+        books.flush();
+        expect(storage.kept.get(key)).toBe(text);
+        expect(storage.written).toEqual([]);
+      } finally {
+        vi.doUnmock('../../../src/app/storage/records/allSteps');
+      }
+    });
+
+    it('is neither read nor put aside without the steps', () => {
+      const { storage, key, text } = earlierStorage();
+      expect(readClientRecord(text, NO_STEPS)).toEqual({ kind: 'earlier' });
+      expect(outsideOf(text, NO_STEPS)).toBeNull();
+      const heads = new Map([[key, splitRecord(text)?.head ?? null]]);
+      const kept = {
+        records: new Map([[key, text]]),
+        open: storage.kept.get(OPEN_KEY) ?? null,
+        earlier: null,
+      };
+      const opened = openKept(kept, { heads, newId, also: [], steps: NO_STEPS });
+      expect(opened).toMatchObject({ isEarlier: true, unreadable: [], notices: [] });
+    });
   });
 
   it('opens another client where the open one is damaged', async () => {

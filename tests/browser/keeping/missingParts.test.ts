@@ -122,7 +122,7 @@ describe('a script that does not come', () => {
     const waist = page.getByRole('textbox', { name: 'Waist girth' });
     await waist.fill('28 1/4');
     await waist.press('Enter');
-    server.missing.add('bookReader');
+    server.missing.add('reader-');
     await page.reload();
     await page.getByText('The page could not be opened.').waitFor();
     server.missing.clear();
