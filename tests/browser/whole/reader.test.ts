@@ -29,30 +29,6 @@ describe('a reader', () => {
     await expect.poll(() => sizeOf(page)).toBeCloseTo(1.5 * usual, 1);
   });
 
-  it('who spaces text as WCAG 1.4.12 has it loses none of it', async () => {
-    const { page } = await visit('measure', { bypassCSP: true });
-    for (const step of STEPS) {
-      await goTo(page, step);
-      await page.addStyleTag({
-        content:
-          '*{letter-spacing:.12em!important;word-spacing:.16em!important;line-height:1.5!important}p{margin-bottom:2em!important}',
-      });
-      // What is cut off by its own box, though nothing there can be scrolled to it.
-      const cut = await page.evaluate(() =>
-        [...document.querySelectorAll<HTMLElement>('main :is(button, a, p, h2, h3, label, span, td, th, li)')]
-          // What only a screen reader has is a pixel high.
-          .filter((element) => element.checkVisibility() && element.clientHeight > 1)
-          .filter((element) => getComputedStyle(element).overflow === 'hidden')
-          .filter(
-            ({ scrollWidth, clientWidth, scrollHeight, clientHeight }) =>
-              scrollWidth > clientWidth + 1 || scrollHeight > clientHeight + 1,
-          )
-          .map((element) => `${element.className}: ${element.textContent}`),
-      );
-      expect(cut, step).toEqual([]);
-    }
-  });
-
   it('in forced colours reads what is said under the chosen style', async () => {
     const { page } = await visit('draft', { forcedColors: 'active' });
     await page.getByRole('button', { name: /^Style book: / }).click();
@@ -64,12 +40,51 @@ describe('a reader', () => {
     expect(await colourOf('.hint')).toBe(await colourOf('.title'));
   });
 
-  it('in forced colours sees what is chosen', async () => {
-    const { page } = await visit('measure', { forcedColors: 'active' });
+  it('goes by the first stop of Tab to the step, past the head of the page', async () => {
+    const { page } = await visit('draft');
+    await page.locator('main > :not(h1, .empty)').first().waitFor();
+    await page.keyboard.press('Tab');
+    await page.keyboard.press('Enter');
+    expect(await page.evaluate(() => document.activeElement?.closest('main') !== null)).toBe(true);
+    expect(await page.evaluate(() => window.location.hash)).toBe('#draft');
+  });
+
+  it('loses nothing with text spaced as WCAG 1.4.12 has it, sees in forced colours what is chosen, and prints a step whole', async () => {
+    const { page } = await visit('measure', { bypassCSP: true, reducedMotion: 'reduce' });
     const chosen =
       '.steps a, .unit-choice span, main button[aria-pressed], main [role="tab"], main input[type="radio"] + span';
     for (const step of STEPS) {
       await goTo(page, step);
+      const spacing = await page.addStyleTag({
+        content:
+          '*{letter-spacing:.12em!important;word-spacing:.16em!important;line-height:1.5!important}p{margin-bottom:2em!important}',
+      });
+      // What is cut off by its own box, though nothing there can be scrolled to it.
+      const lost = await page.evaluate(() =>
+        [...document.querySelectorAll<HTMLElement>('main :is(button, a, p, h2, h3, label, span, td, th, li)')]
+          // What only a screen reader has is a pixel high.
+          .filter((element) => element.checkVisibility() && element.clientHeight > 1)
+          .filter((element) => getComputedStyle(element).overflow === 'hidden')
+          .filter(
+            ({ scrollWidth, clientWidth, scrollHeight, clientHeight }) =>
+              scrollWidth > clientWidth + 1 || scrollHeight > clientHeight + 1,
+          )
+          .map((element) => `${element.className}: ${element.textContent}`),
+      );
+      expect(lost, `${step}, spaced`).toEqual([]);
+      await spacing.evaluate((style) => (style as Element).remove());
+
+      await page.emulateMedia({ media: 'print' });
+      const cut = await page.evaluate(() =>
+        [...document.querySelectorAll<HTMLElement>('main, main div, main section, main form')]
+          .filter((element) => element.checkVisibility() && !element.closest('svg'))
+          .filter(({ scrollHeight, clientHeight }) => clientHeight > 0 && scrollHeight > clientHeight + 8)
+          .filter((element) => getComputedStyle(element).overflowY !== 'visible')
+          .map((element) => element.className),
+      );
+      expect(cut, `${step} on paper`).toEqual([]);
+
+      await page.emulateMedia({ media: 'screen', forcedColors: 'active' });
       const looks = await page.locator(chosen).evaluateAll((elements) =>
         elements
           .filter((element) => element.checkVisibility())
@@ -84,8 +99,8 @@ describe('a reader', () => {
       );
       const of = (isChosen: boolean) =>
         new Set(looks.filter((each) => each.isChosen === isChosen).map(({ look }) => look));
-      expect(of(true).size, step).toBe(1);
-      for (const look of of(true)) expect(of(false), step).not.toContain(look);
+      expect(of(true).size, `${step} in forced colours`).toBe(1);
+      for (const look of of(true)) expect(of(false), `${step} in forced colours`).not.toContain(look);
       const unseen = await page.locator(chosen).evaluateAll((elements) =>
         elements
           .filter((element) => element.checkVisibility())
@@ -97,32 +112,8 @@ describe('a reader', () => {
           })
           .map((element) => element.textContent),
       );
-      expect(unseen, step).toEqual([]);
-    }
-  });
-
-  it('goes by the first stop of Tab to the step, past the head of the page', async () => {
-    const { page } = await visit('draft');
-    await page.locator('main > :not(h1, .empty)').first().waitFor();
-    await page.keyboard.press('Tab');
-    await page.keyboard.press('Enter');
-    expect(await page.evaluate(() => document.activeElement?.closest('main') !== null)).toBe(true);
-    expect(await page.evaluate(() => window.location.hash)).toBe('#draft');
-  });
-
-  it('prints a step whole', async () => {
-    const { page } = await visit('measure');
-    await page.emulateMedia({ media: 'print' });
-    for (const step of STEPS) {
-      await goTo(page, step);
-      const cut = await page.evaluate(() =>
-        [...document.querySelectorAll<HTMLElement>('main, main div, main section, main form')]
-          .filter((element) => element.checkVisibility() && !element.closest('svg'))
-          .filter(({ scrollHeight, clientHeight }) => clientHeight > 0 && scrollHeight > clientHeight + 8)
-          .filter((element) => getComputedStyle(element).overflowY !== 'visible')
-          .map((element) => element.className),
-      );
-      expect(cut, step).toEqual([]);
+      expect(unseen, `${step} in forced colours`).toEqual([]);
+      await page.emulateMedia({ forcedColors: 'none' });
     }
   });
 });

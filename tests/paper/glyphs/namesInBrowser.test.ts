@@ -90,20 +90,21 @@ describe('names in 14 scripts', () => {
           document.fonts.add(await new FontFace(`f${i}`, bytes.buffer).load());
           families.push(`f${i}`);
         }
+        const [columns, rows] = [1200, 100];
         return names.map((name) => {
-          const canvas = new OffscreenCanvas(2400, 200);
+          const canvas = new OffscreenCanvas(columns, rows);
           const brush = canvas.getContext('2d') as OffscreenCanvasRenderingContext2D;
           brush.fillStyle = '#fff';
-          brush.fillRect(0, 0, 2400, 200);
+          brush.fillRect(0, 0, columns, rows);
           brush.fillStyle = '#000';
-          brush.font = `100px ${families.join(',')}`;
+          brush.font = `50px ${families.join(',')}`;
           brush.direction = /^[\p{Script=Hebrew}\p{Script=Arabic}]/u.test(name) ? 'rtl' : 'ltr';
           brush.textAlign = 'left';
-          brush.fillText(name, 40, 130);
-          const { data } = brush.getImageData(0, 0, 2400, 200);
+          brush.fillText(name, 20, 65);
+          const { data } = brush.getImageData(0, 0, columns, rows);
           let dots = '';
           for (let i = 0; i < data.length; i += 4) dots += String.fromCharCode(data[i] ?? 255);
-          return { columns: 2400, rows: 200, dots };
+          return { columns, rows, dots };
         });
       },
       { files, names: [...NAMES] },
