@@ -3,9 +3,9 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import type { PiecesFile } from '../../src/cli/output/piecesFile';
-import { DEMO_CLIENT, NAMED_STYLES, writeStyle } from '../../src/document';
-import { DEFAULT_STYLE } from '../../src/engine';
+import { DEMO_CLIENT, writeStyle } from '../../src/document';
 import { readPattern } from '../paper/readPattern';
+import { TALL_CINCHER } from '../support/styles/tallCincher';
 import { runDraft } from './runDraft';
 
 let place: string;
@@ -166,8 +166,7 @@ describe('the command', () => {
 
   it('turns no panel on cloth with a nap', async () => {
     // Its panels lie closer where every second one may be turned.
-    const cincher = NAMED_STYLES.get('cincher')?.style ?? DEFAULT_STYLE;
-    const style = file('tall.json', writeStyle('Tall', { ...cincher, topFrom: 'waist', topAbove: 70 }));
+    const style = file('tall.json', writeStyle('Tall', TALL_CINCHER));
     const sheets = async (name: string, more: readonly string[]): Promise<number> => {
       const out = join(place, name);
       await runDraft(['--style', style, '--paper', 'legal', '--out', out, ...more]);

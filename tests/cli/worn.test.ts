@@ -6,6 +6,7 @@ import type { wornFile } from '../../src/cli/output/wornFile';
 import { DEMO_CLIENT, NAMED_STYLES, writeStyle } from '../../src/document';
 import { DEFAULT_STYLE, draft } from '../../src/engine';
 import { drawBodies } from '../support/bodies/drawBodies';
+import { TALL_CINCHER } from '../support/styles/tallCincher';
 import { runDraft } from './runDraft';
 
 let place: string;
@@ -121,9 +122,8 @@ describe('--worn', () => {
   it('says what is not judged yet, and takes away what an earlier run made', async () => {
     const out = join(place, 'shouldered');
     // Its top edge crosses the under-bust line: no tape lies on cloth all the way there.
-    const cincher = NAMED_STYLES.get('cincher')?.style ?? DEFAULT_STYLE;
     const file = join(place, 'high-cincher.json');
-    writeFileSync(file, writeStyle('High', { ...cincher, topFrom: 'waist', topAbove: 70 }));
+    writeFileSync(file, writeStyle('High', TALL_CINCHER));
     await runDraft(['--worn', '--style', file, '--paper', 'roll', '--out', out]);
     const worn: WornFile = JSON.parse(readFileSync(join(out, 'worn.json'), 'utf8'));
     expectTapesOnCloth(worn);

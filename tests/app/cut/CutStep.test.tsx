@@ -8,10 +8,10 @@ import {
   changeDraft,
   changeStyle,
   DEMO_BOOK,
-  NAMED_STYLES,
   setMeasurement,
 } from '../../../src/document';
 import { readPattern } from '../../paper/readPattern';
+import { TALL_CINCHER } from '../../support/styles/tallCincher';
 import { catchSavedFiles, type SavedFile } from '../savedFiles';
 import { onTable } from '../withStore';
 
@@ -137,7 +137,7 @@ describe('the Cut step on sheets', () => {
   });
 
   it('turns panels head down where that saves a sheet, unless the cloth has a nap', async () => {
-    const book = changeStyle(DEMO_BOOK, (style) => NAMED_STYLES.get('cincher')?.style ?? style);
+    const book = changeStyle(DEMO_BOOK, () => TALL_CINCHER);
     const { user } = onTable(<CutStep />, book);
     const count = (): number => screen.getAllByRole('checkbox', { name: /^Sheet / }).length;
     await user.selectOptions(screen.getByRole('combobox', { name: 'Sheets' }), 'Legal');

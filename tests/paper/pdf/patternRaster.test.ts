@@ -12,6 +12,7 @@ import {
   type PaperName,
   patternPdf,
 } from '../../../src/paper';
+import { TALL_CINCHER } from '../../support/styles/tallCincher';
 import { DEMO_SHEET, demoPattern, quickPattern } from '../demoPattern';
 import { columnOf, crossings, type RasteredPdf, rasteredPdf, rowOf } from '../rasteredPage';
 import { readPattern } from '../readPattern';
@@ -115,7 +116,7 @@ const PATTERNS: readonly (readonly [string, PaperName, Style])[] = [
   ['the default style on A4', 'A4', DEMO_SHEET.style],
   ['the default style on Letter', 'Letter', DEMO_SHEET.style],
   ['a long line, nested, on Letter', 'Letter', styled('long-line')],
-  ['a cincher with panels head down on Legal', 'Legal', styled('cincher')],
+  ['a cincher with panels head down on Legal', 'Legal', TALL_CINCHER],
 ];
 
 describe.each(PATTERNS)('the sheets of %s', (_, paper, style) => {
