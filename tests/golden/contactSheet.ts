@@ -1,6 +1,7 @@
 // All goldens on one page, to be looked at together. Made from the kept drawings alone, so that the page shows what is kept.
 
 import type { Point } from '../../src/engine';
+import { subset } from './subset';
 
 export interface KeptDrawing {
   readonly style: string;
@@ -87,26 +88,13 @@ function sheetLine(line: string): string[] {
   const [, kind, numbers] = /^<path class="(\w+)[^"]*" d="M([^"]*)"/.exec(line) ?? [];
   if (!kind || !numbers || kind === 'cut' || kind === 'grain') return [];
   const look = kind === 'level' ? ' class="level"' : '';
-  const points = subset(pointsOf(numbers)).map(({ x, y }) => `${tenths(x)} ${tenths(y)}`);
+  const points = subset(pointsOf(numbers), THINNED_MM).map(({ x, y }) => `${tenths(x)} ${tenths(y)}`);
   return [`<path${look} d="M${points.join(' ')}"/>`];
 }
 
 function pointsOf(numbers: string): Point[] {
   const all = numbers.split(' ').map(Number);
   return Array.from({ length: all.length / 2 }, (_, i) => ({ x: all[2 * i] ?? 0, y: all[2 * i + 1] ?? 0 }));
-}
-
-/** The points that are needed to keep to the row by {@link THINNED_MM} (Douglas and Peucker 1973). */
-function subset(points: readonly Point[]): Point[] {
-  const [first, last] = [points[0] as Point, points.at(-1) as Point];
-  const [dx, dy] = [last.x - first.x, last.y - first.y];
-  const off = (p: Point): number =>
-    Math.abs((p.x - first.x) * dy - (p.y - first.y) * dx) / (Math.hypot(dx, dy) || 1);
-  let farthest = 0;
-  for (let i = 1; i < points.length - 1; i += 1)
-    if (off(points[i] as Point) > off(points[farthest] as Point)) farthest = i;
-  if (off(points[farthest] as Point) <= THINNED_MM) return [first, last];
-  return [...subset(points.slice(0, farthest + 1)), ...subset(points.slice(farthest)).slice(1)];
 }
 
 const tenths = (value: number): string => String(Math.round(value * 10) / 10 + 0);

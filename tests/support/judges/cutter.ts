@@ -1,0 +1,165 @@
+// What a cutter would redraw, measured on finished pieces: darts that lean or end blunt, lines that are not drawn in one stroke, corners
+// that cannot be turned out. Own code, on points alone.
+
+import type { DartLines, Draft, Piece, Point } from '../../../src/engine';
+
+const lengthOf = (points: readonly Point[]): number =>
+  points.slice(1).reduce((sum, b, i) => sum + away(points[i] as Point, b), 0);
+
+const away = (a: Point, b: Point): number => Math.sqrt((b.x - a.x) ** 2 + (b.y - a.y) ** 2);
+
+/** The point so far along a row of points, mm. */
+function along(points: readonly Point[], distance: number): Point {
+  let left = distance;
+  for (let i = 1; i < points.length; i += 1) {
+    const [a, b] = [points[i - 1] as Point, points[i] as Point];
+    const length = away(a, b);
+    if (left <= length && length > 0) {
+      const part = left / length;
+      return { x: a.x + (b.x - a.x) * part, y: a.y + (b.y - a.y) * part };
+    }
+    left -= length;
+  }
+  return points.at(-1) as Point;
+}
+
+const bands = ({ extras }: Draft): Piece[] => extras.filter(({ kind }) => kind === 'band');
+
+/** A dart's legs from a point of it, and that point; one entry for each of its points. */
+function pointsOf({
+  inner,
+  outer,
+}: DartLines): { point: Point; legs: readonly [readonly Point[], readonly Point[]] }[] {
+  const [down, up] = [
+    [inner, outer],
+    [[...inner].reverse(), [...outer].reverse()],
+  ] as const;
+  return [down, up].flatMap(([a, b]) => {
+    const [p, q] = [a?.[0] as Point, b?.[0] as Point];
+    return away(p, q) < 0.5
+      ? [{ point: p, legs: [a as readonly Point[], b as readonly Point[]] as const }]
+      : [];
+  });
+}
+
+/** Legs that run up and down, as those of darts from waist or hem; others run to armhole, neckline or side seam. */
+const isUpright = ({ wedge }: DartLines): boolean => wedge !== 'front-armhole';
+
+/** The farthest that a dart's point stands to the side of the middle of its widest place. mm */
+export function lean({ pieces }: Draft): number {
+  let most = 0;
+  for (const dart of pieces.flatMap(({ darts }) => darts).filter(isUpright)) {
+    let [widest, middle] = [0, Number.NaN];
+    for (const { y } of dart.inner) {
+      const [from, to] = [xOn(dart.inner, y), xOn(dart.outer, y)];
+      if (to - from > widest) [widest, middle] = [to - from, (from + to) / 2];
+    }
+    for (const { point } of pointsOf(dart)) most = Math.max(most, Math.abs(point.x - middle));
+  }
+  return most;
+}
+
+/** Where a row of points that runs downwards is at a height; not a number beyond its ends. */
+function xOn(row: readonly Point[], y: number): number {
+  for (let i = 1; i < row.length; i += 1) {
+    const [a, b] = [row[i - 1] as Point, row[i] as Point];
+    if ((a.y - y) * (b.y - y) <= 0 && a.y !== b.y) return a.x + ((b.x - a.x) * (y - a.y)) / (b.y - a.y);
+  }
+  return Number.NaN;
+}
+
+/** Over so much of its legs a dart's angle is read, from its point. mm */
+const NEAR_POINT_MM = 20;
+
+/** The widest angle by which a dart opens at a point of it, degrees. */
+export function bluntness({ pieces }: Draft): number {
+  let most = 0;
+  for (const dart of pieces.flatMap(({ darts }) => darts))
+    for (const { legs } of pointsOf(dart)) {
+      const reach = Math.min(NEAR_POINT_MM, lengthOf(legs[0]) / 2, lengthOf(legs[1]) / 2);
+      const width = away(along(legs[0], reach), along(legs[1], reach));
+      most = Math.max(most, (2 * Math.asin(width / (2 * reach)) * 180) / Math.PI);
+    }
+  return most;
+}
+
+/** A cutter draws so much of a line in one stroke along a curve. mm */
+const STROKE_MM = 80;
+/** Points of a stroke lie so far apart. mm */
+const STEP_MM = 2;
+
+/** The farthest that an edge leaves the cubic that fits a stroke of it best. mm */
+export function offEvenStroke(draft: Draft): number {
+  let most = 0;
+  const each = STROKE_MM / STEP_MM;
+  for (const { role, dart, points } of [...draft.pieces, ...bands(draft)].flatMap(({ edges }) => edges)) {
+    if (role === 'shoulder' || dart) continue;
+    const even = evenly(points);
+    for (let i = 0; i + each < even.length; i += 5)
+      most = Math.max(most, offCubic(even.slice(i, i + each + 1)));
+  }
+  return most;
+}
+
+/** Points {@link STEP_MM} apart along a row, from its first. */
+function evenly(points: readonly Point[]): Point[] {
+  const even: Point[] = [];
+  let next = 0;
+  let done = 0;
+  for (let i = 1; i < points.length; i += 1) {
+    const [a, b] = [points[i - 1] as Point, points[i] as Point];
+    const length = away(a, b);
+    for (; next <= done + length && length > 0; next += STEP_MM) {
+      const part = (next - done) / length;
+      even.push({ x: a.x + (b.x - a.x) * part, y: a.y + (b.y - a.y) * part });
+    }
+    done += length;
+  }
+  return even;
+}
+
+/** The farthest that points lie from the cubic of least squares over the line from the first to the last. */
+function offCubic(points: readonly Point[]): number {
+  const [first, last] = [points[0] as Point, points.at(-1) as Point];
+  const length = away(first, last);
+  const [ux, uy] = [(last.x - first.x) / length, (last.y - first.y) / length];
+  const at = points.map(({ x, y }) => (2 * ((x - first.x) * ux + (y - first.y) * uy)) / length - 1);
+  const off = points.map(({ x, y }) => (y - first.y) * ux - (x - first.x) * uy);
+  // Orthogonal polynomials on these places, by Gram and Schmidt: what is left after four of them is what no cubic has.
+  let left = off;
+  const used: number[][] = [];
+  for (let power = 0; power < 4; power += 1) {
+    let row = at.map((value) => value ** power);
+    for (const other of used) row = without(row, other);
+    used.push(row);
+    left = without(left, row);
+  }
+  return Math.max(...left.map(Math.abs));
+}
+
+const dot = (a: readonly number[], b: readonly number[]): number =>
+  a.reduce((sum, value, i) => sum + value * (b[i] as number), 0);
+
+/** `row` less its part along `other`. */
+function without(row: readonly number[], other: readonly number[]): number[] {
+  const part = dot(row, other) / dot(other, other);
+  return row.map((value, i) => value - part * (other[i] as number));
+}
+
+/** Over so much of two edges their corner is read. mm */
+const CORNER_MM = 8;
+
+/** The angle between lower edge and armhole of each off-shoulder band, degrees. */
+export function cornerAtTop(draft: Draft): number[] {
+  return bands(draft).flatMap(({ edges }) => {
+    const armhole = edges.find(({ role }) => role === 'armhole');
+    const lower = edges[edges.findIndex((edge) => edge === armhole) - 1];
+    const corner = armhole?.points[0];
+    if (!armhole || !lower || !corner) return [];
+    const [a, b] = [along([...lower.points].reverse(), CORNER_MM), along(armhole.points, CORNER_MM)];
+    const cos =
+      ((a.x - corner.x) * (b.x - corner.x) + (a.y - corner.y) * (b.y - corner.y)) /
+      (away(a, corner) * away(b, corner));
+    return [(Math.acos(cos) * 180) / Math.PI];
+  });
+}
