@@ -22,6 +22,7 @@ export interface Draped extends PlacedMesh {
   /** x, y, z of each sewn vertex, mm. */
   readonly places: Float64Array;
   readonly garment: GarmentEnergy;
+  /** Steps and factors are those of the start that led to it, all meshes together. */
   readonly rest: Rest;
   /** Another rest of more energy that was found on the way; null where every start led to this one. */
   readonly other: OtherRest | null;
@@ -48,8 +49,8 @@ const REST_TOLERANCE = 1e-3;
  * there the one of less is taken: the top edge of a corset that ends under the bust can stand off in two ways, and so can the back of a
  * bodice that ends at the waist. On the bodies looked at, each of these finds a rest that the others do not.
  */
-const STARTS: readonly Start[] = [{}, { up: 20 }, { up: -20 }, { waves: 8 }];
-/** Factors that each start but the first may take. */
+const STARTS: readonly Start[] = [{}, { up: 20 }, { waves: 8 }, { up: -20 }];
+/** Factors that each start but the first may take on the coarsest mesh. */
 const FACTORS_OF_OTHERS = 20;
 
 /** So many unlike rests of the coarsest mesh go on to the finer one, those of least energy. */
@@ -59,7 +60,7 @@ const MOST_RESTS = 2;
 const UNLIKE_COARSE_MM = 3;
 const UNLIKE_MM = 0.5;
 
-/** Factors that a whole run may take, all meshes together. */
+/** Factors that one start may take, all meshes together. */
 const MOST_FACTORS = 80;
 
 /** The widths that lead to a mesh of the width `h`, coarse first, mm. */
@@ -82,28 +83,30 @@ export function* draping(
 ): Generator<void, Draped> {
   const ground = { ...body, waistZ: zOf(body.levels, 'waist') };
   const gap = { front: construction.open.front ?? 0, back: construction.open.back ?? 0 };
-  const first = (mesh: GarmentMesh): Float64Array[] =>
-    from
+  const first = (mesh: GarmentMesh): Started[] =>
+    (from
       ? [carriedOver(from, mesh)]
-      : (width < COARSE_MM ? STARTS : STARTS.slice(0, 1)).map((start) => placeOn(mesh, body, gap, start));
+      : (width < COARSE_MM ? STARTS : STARTS.slice(0, 1)).map((start) => placeOn(mesh, body, gap, start))
+    ).map((places, i) => ({
+      places,
+      steps: 0,
+      factors: 0,
+      most: i === 0 ? MOST_FACTORS : FACTORS_OF_OTHERS,
+    }));
   let rests: Found[] | null = null;
-  let [steps, factors] = [0, 0];
   for (const each of from ? [width] : widthsTo(width)) {
     const mesh = meshGarment(pieces, each, construction.facings);
     const tolerance = each === width ? REST_TOLERANCE : COARSE_TOLERANCE;
-    const starts: Float64Array[] = rests ? rests.map((rest) => carriedOver(rest, mesh)) : first(mesh);
+    const starts: Started[] = rests
+      ? rests.map((rest) => ({ places: carriedOver(rest, mesh), ...rest.rest, most: MOST_FACTORS }))
+      : first(mesh);
     const found: Found[] = [];
-    for (const [i, places] of starts.entries()) {
+    for (const { places, steps, factors, most } of starts) {
       const garment = makeGarmentEnergy(mesh, ground, construction, places);
-      const left = MOST_FACTORS - factors;
-      const rest = yield* relaxing(garment, places, {
-        tolerance,
-        mostFactors: i === 0 || rests ? left : Math.min(left, FACTORS_OF_OTHERS),
-      });
-      steps += rest.steps;
-      factors += rest.factors;
+      const rest = yield* relaxing(garment, places, { tolerance, mostFactors: most - factors });
       const { energy } = energyAt(garment, places, new Float64Array(places.length));
-      found.push({ mesh, places, garment, rest, energy });
+      const all = { ...rest, steps: steps + rest.steps, factors: factors + rest.factors };
+      found.push({ mesh, places, garment, rest: all, energy });
     }
     rests = unlikeRests(found, each === width ? UNLIKE_MM : UNLIKE_COARSE_MM);
   }
@@ -111,7 +114,13 @@ export function* draping(
   if (!least) throw new RangeError('a mesh has a width');
   const { mesh, places, garment, rest } = least;
   const other = second ? farthestApart(places, second.places) : null;
-  return { mesh, places, garment, rest: { ...rest, steps, factors }, other };
+  return { mesh, places, garment, rest, other };
+}
+
+/** Places to start from, what led to them, and how many factors all may take together. */
+interface Started extends Pick<Rest, 'steps' | 'factors'> {
+  readonly places: Float64Array;
+  readonly most: number;
 }
 
 type Found = Omit<Draped, 'other'> & { readonly energy: number };
