@@ -3,7 +3,7 @@
 import type { Point } from '../geometry/point';
 import type { Piece } from '../pieces/piece';
 import { identityOf, type PieceIdentity } from '../terms/identity';
-import { type ClosedAt, type PartBorder, type PiecePart, partsOf } from './slash';
+import { type ClosedAt, downwards, type PartBorder, type PiecePart, partsOf } from './slash';
 
 /** A rigid move on paper: mirrored about x = 0 first if asked, then turned, then shifted. */
 export interface Placement {
@@ -64,7 +64,7 @@ export function placePoint({ mirrored, turnRad, shift }: Placement, { x, y }: Po
 function beside(before: Lay, placed: Placement, lay: Lay, at: ClosedAt): Placement {
   const flat = unmoved(lay);
   const exit = holdOf(before.piece, before.part[before.piece.block === 'front' ? 'outer' : 'inner'], at);
-  const entry = holdOf(lay.piece, lay.part[lay.piece.block === 'front' ? 'inner' : 'outer'], at);
+  const entry = holdOf(lay.piece, entryOf(before, lay), at);
   if (!exit || !entry || !areMates(before.piece, lay.piece)) {
     const across = (part: PiecePart, placement: Placement): number[] =>
       part.rows.flatMap(({ points }) => points).map((point) => placePoint(placement, point).x);
@@ -77,6 +77,15 @@ function beside(before: Lay, placed: Placement, lay: Lay, at: ClosedAt): Placeme
     Math.atan2(to.y - from.y, to.x - from.x) - Math.atan2(ownTo.y - ownFrom.y, ownTo.x - ownFrom.x);
   const turned = placePoint({ ...flat, turnRad }, entry.point);
   return { ...flat, turnRad, shift: { x: from.x - turned.x, y: from.y - turned.y } };
+}
+
+/** The border that is met: of a side seam in which a dart opens, the part above or below it that is mate to the one before. */
+function entryOf(before: Lay, { piece, part }: Lay): PartBorder {
+  if (piece.block === 'front') return part.inner;
+  const edge = before.piece.edges[before.part.outer.edge]?.mate?.edge;
+  const mate = edge === undefined || before.piece.block === 'back' ? undefined : piece.edges[edge];
+  if (edge === undefined || !mate?.sidePart) return part.outer;
+  return { edge, points: downwards(mate.points) };
 }
 
 const areMates = (a: Piece, b: Piece): boolean =>

@@ -47,15 +47,20 @@ export function partsOf(piece: Piece, at: ClosedAt): PiecePart[] {
     const [near, far] = halves[0].some(({ edge }) => edge === inner.edge) ? halves : [halves[1], halves[0]];
     const end = near.at(-1)?.points.find((point) => !isSame(point, legs.point));
     if (!end) continue;
+    // Along a dart in the side seam its legs are joined alone: the slash beyond its point opens.
     const slashed = ({ edge, points }: PartBorder): PartBorder => ({
       edge,
-      points: legs.opensAt === 'hem' ? [end, ...points] : [...points, end],
+      points: legs.opensAt === 'side' ? points : legs.opensAt === 'hem' ? [end, ...points] : [...points, end],
     });
     parts.push({ rows: near, inner, outer: slashed(legs.inner) });
     rest = far;
     inner = slashed(legs.outer);
   }
-  return [...parts, { rows: rest, inner, outer: own(longEdgeIndex(piece, 'outer')) }];
+  const above = edgeIndex(piece.edges, { at: 'outer', sidePart: 'aboveDart' });
+  const outer = longEdgeIndex(piece, 'outer');
+  // A part above a dart in the side seam has no other edge there.
+  const isAbove = above >= 0 && rest.every(({ edge }) => edge !== outer);
+  return [...parts, { rows: rest, inner, outer: own(isAbove ? above : outer) }];
 }
 
 /** An open dart's legs among the edges, and where it ends and which edge it opens. */
@@ -63,21 +68,22 @@ interface Legs {
   readonly inner: PartBorder;
   readonly outer: PartBorder;
   readonly point: Point;
-  readonly opensAt: 'top' | 'hem';
+  readonly opensAt: 'top' | 'hem' | 'side';
 }
 
 function legsOf({ edges }: Piece, { wedge, inner, outer, open }: DartLines): Legs | null {
   const [top, foot] = [inner[0], inner.at(-1)];
   if (!open || !top || !foot) return null;
-  const opensAt = isSame(top, outer[0]) ? 'hem' : 'top';
+  const isSide = edgeIndex(edges, { at: 'outer', dart: { wedge, leg: 'inner' } }) >= 0;
+  const opensAt: Legs['opensAt'] = isSide ? 'side' : isSame(top, outer[0]) ? 'hem' : 'top';
   const border = (leg: 'inner' | 'outer', points: readonly Point[]): PartBorder => ({
-    edge: edgeIndex(edges, { at: opensAt, dart: { wedge, leg } }),
+    edge: edgeIndex(edges, { at: opensAt === 'side' ? 'outer' : opensAt, dart: { wedge, leg } }),
     points,
   });
   const legs: Legs = {
     inner: border('inner', inner),
     outer: border('outer', outer),
-    point: opensAt === 'hem' ? top : foot,
+    point: opensAt === 'top' ? foot : top,
     opensAt,
   };
   return legs.inner.edge < 0 || legs.outer.edge < 0 ? null : legs;
@@ -85,13 +91,16 @@ function legsOf({ edges }: Piece, { wedge, inner, outer, open }: DartLines): Leg
 
 /** Whether a dart is closed where the seams are held. Legs that end above the waist are held at the hem, like seams. */
 function isClosedAt({ marks }: Piece, { inner, opensAt, point }: Legs, at: ClosedAt): boolean {
+  // What lies above a dart in the side seam is joined to the back there, and turned for it.
+  if (opensAt === 'side') return at === 'top';
   if (at !== 'waist') return opensAt === at;
   const waist = marks.filter(({ level, edge }) => level === 'waist' && edge !== null);
   if (waist.some(({ edge }) => edge === inner.edge)) return true;
   return opensAt === 'hem' && waist.every((mark) => mark.at.y > point.y);
 }
 
-const ACROSS = { top: ['hem'], hem: ['top', 'armhole', 'shoulder'] } as const;
+const [BELOW, ABOVE] = [['hem'], ['top', 'armhole', 'shoulder']] as const;
+const ACROSS = { top: BELOW, hem: ABOVE, side: ABOVE } as const;
 
 /** A slash leans by steps of so much; our own, as the two most below. rad */
 const LEAN_STEP_RAD = (5 * Math.PI) / 180;
@@ -119,7 +128,7 @@ function slash(
     const { edge } = at(rows, row);
     return edge !== null && ACROSS[opensAt].some((role) => role === piece.edges[edge]?.role);
   };
-  const way = opensAt === 'hem' ? -1 : 1;
+  const way = opensAt === 'top' ? 1 : -1;
   const ahead = firstMet(rows, point, way, 0);
   const inWay = ahead && at(rows, ahead.row).edge;
   const isDart = inWay !== null && piece.edges[inWay]?.dart !== undefined;
@@ -176,7 +185,8 @@ function firstMet(rows: readonly PartRow[], { x, y }: Point, way: 1 | -1, slant:
   return best;
 }
 
-const downwards = (points: readonly Point[]): readonly Point[] =>
+/** A row of points from the top down. */
+export const downwards = (points: readonly Point[]): readonly Point[] =>
   (points[0]?.y ?? 0) > (points.at(-1)?.y ?? 0) ? [...points].reverse() : points;
 
 const isSame = (a: Point | undefined, b: Point | undefined): boolean =>

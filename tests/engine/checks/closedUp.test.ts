@@ -23,6 +23,7 @@ import { identifyPiece } from '../../../src/engine/terms/identity';
 import { drawBodies, MEAN_BODY } from '../../support/bodies/drawBodies';
 import { withShoulders } from '../../support/bodies/sizedBodies';
 import { ringOf, selfMeeting } from '../../support/judges/outline';
+import { inSideSeam } from '../../support/styles/sideDart';
 
 const BODIES = drawBodies(60, 17).map(withShoulders);
 
@@ -56,6 +57,7 @@ const CASES: readonly [name: string, style: Style, at: ClosedAt, darts: number][
   ['darts from the top edge, at the waist', FROM_TOP, 'waist', 2],
   ['darts from the top edge, at the hem', FROM_TOP, 'hem', 0],
   ['closed darts', named('princess-bodice'), 'hem', 0],
+  ['a dart in the side seam, at the top', inSideSeam(), 'top', 1],
 ];
 
 const area = (ring: readonly Point[]): number =>
@@ -316,5 +318,43 @@ describe('a dart whose line straight on from its point runs out at a seam', () =
         6,
       );
     }
+  });
+});
+
+describe('a dart in the side seam', () => {
+  const made = draft(withShoulders(MEAN_BODY), inSideSeam());
+  const side = (
+    block: 'front' | 'back',
+    sidePart: 'aboveDart' | 'belowDart',
+    at: ClosedAt,
+  ): readonly Point[] => {
+    const piece = made.pieces.find((each) => each.block === block) as Piece;
+    const edge = piece.edges.findIndex((each) => each.at === 'outer' && each.sidePart === sidePart);
+    const part = partsOf(piece, at).findIndex(({ rows }) => rows.some((row) => row.edge === edge));
+    const placed = closeUp(made.pieces, at).find((each) => each.piece.block === block && each.part === part);
+    if (!placed) throw new Error('every part is placed');
+    return (piece.edges[edge]?.points ?? []).map((point) => placePoint(placed, point));
+  };
+  const apart = (a: Point | undefined, b: Point | undefined): number =>
+    Math.hypot((a?.x ?? Number.NaN) - (b?.x ?? Number.NaN), (a?.y ?? Number.NaN) - (b?.y ?? Number.NaN));
+
+  it('is shut at the top: front and back meet under the arm and run on there alike', () => {
+    const [front, back] = [side('front', 'aboveDart', 'top'), side('back', 'aboveDart', 'top')];
+    expect(apart(front.at(-1), back.at(-1))).toBeLessThan(1e-9);
+    expect(apart(front[0], back[0])).toBeLessThan(4);
+  });
+
+  it('brings its legs together, so that the side seam runs on', () => {
+    const [below, above] = [side('front', 'belowDart', 'top'), side('front', 'aboveDart', 'top')];
+    expect(apart(below.at(-1), above[0])).toBeLessThan(1e-6);
+    expect(
+      apart(side('front', 'belowDart', 'hem').at(-1), side('front', 'aboveDart', 'hem')[0]),
+    ).toBeGreaterThan(10);
+  });
+
+  it('is held below it at the hem', () => {
+    expect(apart(side('front', 'belowDart', 'hem')[0], side('back', 'belowDart', 'hem')[0])).toBeLessThan(
+      1e-6,
+    );
   });
 });

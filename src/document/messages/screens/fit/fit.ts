@@ -29,7 +29,7 @@ export const FIT = catalogue({
       'A dart stays open here where no straight slash from its point reaches the edge across from it.',
     openAtTop: 'Darts open at the top edge stay open here; hold the seams at the top edge to see them shut.',
     openAtSide:
-      'The dart that opens in the side seam stays open here; front and back are held together below it.',
+      'The dart that opens in the side seam stays open here, and front and back are held together below it; hold the seams at the top edge to see it shut.',
     openAtHem: 'Darts open at the hem stay open here; hold the seams at the hem to see them shut.',
   },
   band: {
