@@ -23,7 +23,13 @@ const SCREEN = ['tests/app/**/*.test.{ts,tsx}'];
 const PROPERTIES = [
   'tests/properties/**/*.test.ts',
   'tests/engine/worn/{comesToRest,everyStyleRests,faultsShow}.test.ts',
+  'tests/engine/block/{shoulderWedge,turnIntake}.test.ts',
+  'tests/engine/body/frontArcs.test.ts',
+  'tests/document/presets/styles.test.ts',
 ];
+
+/** Of the book while every call of the storage fails in turn, and while several windows act in turn. */
+const FAULTS = ['tests/app/storage/{faults,moreFaults,tabs}.test.ts'];
 
 /** Of processes of their own: the headless drafter, the compiler. */
 const PROCESS = [
@@ -60,7 +66,8 @@ const KINDS: readonly NonNullable<TestProjectInlineConfiguration['test']>[] = [
     exclude: [...BUILT, ...PRINTED, ...SCREEN, ...PROPERTIES, ...PROCESS, ...REPLACING],
     ...AS_NODE,
   },
-  { name: 'screen', include: SCREEN, exclude: [...BUILT, ...PRINTED_PAGES], ...PAGE },
+  { name: 'screen', include: SCREEN, exclude: [...BUILT, ...PRINTED_PAGES, ...FAULTS], ...PAGE },
+  { name: 'faults', include: FAULTS, ...PAGE },
   { name: 'replacing', include: REPLACING },
   { name: 'printed', include: PRINTED, exclude: [...BUILT, ...PRINTED_PAGES], ...AS_NODE },
   { name: 'printed pages', include: PRINTED_PAGES, ...PAGE },
