@@ -1,12 +1,11 @@
 // How a large client book starts and is kept in the built app slowed down four times, printed and not judged:
 // `npm run bench -- kept`.
 
-import type { Browser, Page } from 'playwright-core';
 import { pack } from '../../src/app/storage/records/packing';
 import { clientRecord, LAYOUT, OPEN_KEY, recordKey } from '../../src/app/storage/records/record';
 import { type Client, DEMO_CLIENT, NAMED_STYLES, type SavedDraft } from '../../src/document';
 import { drawBodies } from '../support/bodies/drawBodies';
-import { openBareBrowser } from './bareBrowser';
+import { type BareBrowser, openBareBrowser, type TraceEvent } from './bareBrowser';
 import { withServedApp } from './servedApp';
 
 const SLOWED = 4;
@@ -16,11 +15,15 @@ const SEED = 1988;
 const STARTS = 5;
 /** What the browser keeps waiting after the last key, and what comes after that. ms */
 const KEPT_MS = 2500;
+/** Between one key and the next. ms */
+const KEY_MS = 80;
+/** How long a page that has started is left alone before it is typed into. */
+const SETTLED_MS = 4000;
 /** How long a page that starts is not asked for anything. */
 const UNASKED_MS = 2500;
 
 export async function benchKept(say: (line: string) => void): Promise<void> {
-  await withServedApp(async (browser, address) => {
+  await withServedApp(async (_, address) => {
     say(`the built app, slowed ${SLOWED} times; clients with 3 drafts each`);
     for (const count of COUNTS) {
       const items = bookOf(count);
@@ -32,15 +35,11 @@ export async function benchKept(say: (line: string) => void): Promise<void> {
       say(
         `  start: the open client's numbers after ${told(starts[Math.floor(STARTS / 2)])}, worst ${told(starts.at(-1))}`,
       );
-      const { longest: first, busiest, work } = await tasksOfStart(browser, address, items);
-      say(`  start: longest task ${told(first)}, of the processor's time ${told(busiest)} of ${told(work)}`);
-      const page = await opened(browser, address, items);
-      await page.waitForTimeout(4000);
-      const { typing, keeping, work: writes, tasks } = await worked(browser, page);
+      const { start, typing, keeping } = await tasksOf(address, items);
+      say(`  start: ${longest(start)}; all tasks ${told(workOf(start))} of the processor's time`);
       say(
-        `  typing and keeping: longest task ${told(typing)} of ${tasks}; the task that writes ${told(keeping)}, of the processor's time ${told(writes)}`,
+        `  typing and keeping: ${longest(typing)} in ${typing.length} tasks; the tasks that write: ${longest(keeping)}`,
       );
-      await page.context().close();
     }
   });
 }
@@ -71,35 +70,6 @@ function bookOf(count: number): { name: string; value: string }[] {
   ];
 }
 
-async function opened(
-  browser: Browser,
-  address: string,
-  localStorage: { name: string; value: string }[],
-  before: (page: Page) => Promise<void> = async () => undefined,
-): Promise<Page> {
-  const context = await browser.newContext({
-    viewport: { width: 1440, height: 900 },
-    storageState: { cookies: [], origins: [{ origin: new URL(address).origin, localStorage }] },
-  });
-  const page = await context.newPage();
-  // The runner writes calls of this into the functions that are handed to the page.
-  await page.addInitScript('globalThis.__name = (named) => named;');
-  await page.addInitScript(MARK_SHOWN);
-  await page.addInitScript(() => {
-    const { setItem } = Storage.prototype;
-    Storage.prototype.setItem = function (key, value) {
-      performance.mark(`write ${key}`);
-      setItem.call(this, key, value);
-    };
-  });
-  const session = await context.newCDPSession(page);
-  await session.send('Emulation.setCPUThrottlingRate', { rate: SLOWED });
-  await before(page);
-  await page.goto(`${address}#measure`);
-  await page.getByRole('textbox', { name: /^Waist girth/ }).waitFor();
-  return page;
-}
-
 /** Marks the frame with the open client's numbers. Runs in the page; a frame asked for again and again would be work of its own. */
 const MARK_SHOWN = `new MutationObserver((_, seen) => {
   const field = document.querySelector('.tape-row[data-field="waist"] input');
@@ -110,14 +80,18 @@ const MARK_SHOWN = `new MutationObserver((_, seen) => {
 
 const SHOWN_AT = `performance.getEntriesByName('shown')[0]?.startTime ?? null`;
 
-/** From the start of the page to the frame with the open client's numbers, ms; in a browser of its own, which watches nothing. */
-async function startOf(address: string, items: { name: string; value: string }[]): Promise<number> {
-  const { ask, run, close } = await openBareBrowser();
+/** A page in a browser of its own, which watches nothing, with a book laid ready and the processor slowed; not opened yet. */
+async function readied(
+  address: string,
+  items: { name: string; value: string }[],
+): Promise<BareBrowser & { readonly until: (script: string) => Promise<unknown> }> {
+  const browser = await openBareBrowser();
+  const { ask, run } = browser;
   const until = async (script: string): Promise<unknown> => {
     for (;;) {
       const found = await run(script);
       if (found !== null && found !== false) return found;
-      await new Promise((go) => setTimeout(go, 200));
+      await after(200);
     }
   };
   // A page of the same host, on which the book is laid ready.
@@ -129,93 +103,80 @@ async function startOf(address: string, items: { name: string; value: string }[]
   await ask('Page.enable');
   await ask('Page.addScriptToEvaluateOnNewDocument', { source: MARK_SHOWN });
   await ask('Emulation.setCPUThrottlingRate', { rate: SLOWED });
+  return { ...browser, until };
+}
+
+const after = (ms: number): Promise<void> => new Promise((go) => setTimeout(go, ms));
+
+/** From the start of the page to the frame with the open client's numbers, ms. */
+async function startOf(address: string, items: { name: string; value: string }[]): Promise<number> {
+  const { ask, until, close } = await readied(address, items);
   await ask('Page.navigate', { url: `${address}#measure` });
-  await new Promise((go) => setTimeout(go, UNASKED_MS));
+  await after(UNASKED_MS);
   const at = await until(SHOWN_AT);
   await close();
   return Number(at);
 }
 
-interface TraceEvent {
-  readonly name: string;
-  readonly ph: string;
-  readonly pid: number;
-  readonly tid: number;
-  /** Microseconds. */
-  readonly ts: number;
-  readonly dur?: number;
-  /** What the thread itself worked of it. */
-  readonly tdur?: number;
-}
+const longestOf = (all: readonly TraceEvent[]): number =>
+  Math.max(0, ...all.map(({ dur = 0 }) => dur / 1000));
+const busiestOf = (all: readonly TraceEvent[]): number =>
+  Math.max(0, ...all.map(({ tdur = 0 }) => tdur / 1000));
+const workOf = (all: readonly TraceEvent[]): number =>
+  all.reduce((sum, { tdur = 0 }) => sum + tdur / 1000, 0);
+const longest = (all: readonly TraceEvent[]): string =>
+  `longest task ${told(longestOf(all))}, of the processor's time ${told(busiestOf(all))}`;
 
-const TRACED = {
-  categories: ['toplevel', 'devtools.timeline', 'disabled-by-default-devtools.timeline', 'blink.user_timing'],
-};
-
-/** How long after the first numbers the tasks of a start are told. */
-const SETTLED_MS = 1000;
-
-/** Ends a trace: the marks of some names, and the tasks of the thread on which they were made. */
-async function traced(
-  browser: Browser,
-  isOnPage: (name: string) => boolean,
-): Promise<{ marks: TraceEvent[]; tasks: TraceEvent[] }> {
-  const { traceEvents: events } = JSON.parse((await browser.stopTracing()).toString('utf8')) as {
-    traceEvents: TraceEvent[];
-  };
-  const marks = events.filter(({ name }) => isOnPage(name));
-  const [thread] = marks;
-  if (!thread) throw new Error('what is looked for was not done');
-  const tasks = events.filter(
-    ({ name, ph, pid, tid }) =>
-      /RunTask$/.test(name) && ph === 'X' && pid === thread.pid && tid === thread.tid,
-  );
-  return { marks, tasks };
-}
-
-const longestOf = (all: readonly TraceEvent[]): number => Math.max(...all.map(({ dur = 0 }) => dur / 1000));
-const busiestOf = (all: readonly TraceEvent[]): number => Math.max(...all.map(({ tdur = 0 }) => tdur / 1000));
-
-/** The tasks of one start, until a moment after the open client's numbers: the longest, the busiest, and all the work, ms. */
-async function tasksOfStart(
-  browser: Browser,
+/** The tasks of a start, and those of typing three numbers and waiting until each is kept. */
+async function tasksOf(
   address: string,
   items: { name: string; value: string }[],
-): Promise<{ longest: number; busiest: number; work: number }> {
-  const page = await opened(browser, address, items, (each) => browser.startTracing(each, TRACED));
-  await page.waitForFunction(() => performance.getEntriesByName('shown').length > 0);
-  await page.waitForTimeout(SETTLED_MS);
-  const { tasks } = await traced(browser, (name) => name === 'shown');
-  await page.context().close();
-  const outer = tasks.filter(({ name }) => name === 'ThreadControllerImpl::RunTask');
-  const work = outer.reduce((sum, { tdur = 0 }) => sum + tdur / 1000, 0);
-  return { longest: longestOf(tasks), busiest: busiestOf(tasks), work };
-}
-
-/** Types three numbers and waits until each is kept; gives the longest tasks of the page, ms. */
-async function worked(
-  browser: Browser,
-  page: Page,
-): Promise<{ typing: number; keeping: number; work: number; tasks: number }> {
-  const waist = page.getByRole('textbox', { name: /^Waist girth/ });
-  await browser.startTracing(page, TRACED);
-  for (const number of ['28 1/4', '29.5', '30 3/8']) {
-    await waist.click();
-    await page.keyboard.press('ControlOrMeta+a');
-    await page.keyboard.type(number, { delay: 80 });
-    await page.keyboard.press('Enter');
-    await page.waitForTimeout(KEPT_MS);
-  }
-  const { marks: writes, tasks } = await traced(browser, (name) =>
-    name.startsWith('write staywright.client.'),
-  );
-  const writing = tasks.filter(({ ts, dur = 0 }) =>
+): Promise<{ start: TraceEvent[]; typing: TraceEvent[]; keeping: TraceEvent[] }> {
+  const { ask, run, until, traced, close } = await readied(address, items);
+  const { tasks: start } = await traced(async () => {
+    await ask('Page.navigate', { url: `${address}#measure` });
+    await after(UNASKED_MS);
+    await until(SHOWN_AT);
+  });
+  await after(SETTLED_MS);
+  await run(MARK_WRITES);
+  const [x, y] = JSON.parse(String(await run(WAIST_AT)));
+  const { tasks: typing, marks } = await traced(async () => {
+    for (const number of ['28 1/4', '29.5', '30 3/8']) {
+      for (const type of ['mousePressed', 'mouseReleased'])
+        await ask('Input.dispatchMouseEvent', { type, x, y, button: 'left', clickCount: 1 });
+      await after(KEY_MS);
+      await press(ask, { key: 'a', code: 'KeyA', modifiers: 2, commands: ['selectAll'] });
+      for (const key of number) await press(ask, { key, text: key });
+      await press(ask, { key: 'Enter', code: 'Enter', windowsVirtualKeyCode: 13, text: '\r' });
+      await after(KEPT_MS);
+    }
+  });
+  const writes = marks.filter(({ name }) => name.startsWith('write staywright.client.'));
+  if (writes.length === 0) throw new Error('what was typed was not kept');
+  const keeping = typing.filter(({ ts, dur = 0 }) =>
     writes.some((write) => write.ts >= ts && write.ts <= ts + dur),
   );
-  return {
-    typing: longestOf(tasks),
-    keeping: longestOf(writing),
-    work: busiestOf(writing),
-    tasks: tasks.length,
-  };
+  await close();
+  return { start, typing, keeping };
 }
+
+async function press(ask: BareBrowser['ask'], key: object): Promise<void> {
+  await ask('Input.dispatchKeyEvent', { type: 'keyDown', ...key });
+  await ask('Input.dispatchKeyEvent', { type: 'keyUp', ...key, text: undefined });
+  await after(KEY_MS);
+}
+
+const MARK_WRITES = `{
+  const { setItem } = Storage.prototype;
+  Storage.prototype.setItem = function (key, value) {
+    performance.mark('write ' + key);
+    setItem.call(this, key, value);
+  };
+} true`;
+
+const WAIST_AT = `{
+  const field = document.querySelector('.tape-row[data-field="waist"] input');
+  const { x, y, width, height } = field.getBoundingClientRect();
+  JSON.stringify([x + width / 2, y + height / 2]);
+}`;

@@ -1,5 +1,6 @@
 // Beside the rows: the figure with the tape laid for the field in hand, how it is taken, and what is to be said of its number.
 
+import { memo } from 'react';
 import {
   asksWhich,
   estimatedSentence,
@@ -33,7 +34,7 @@ interface MeasurePanelProps {
   readonly onRead: (name: MeasurementName) => void;
 }
 
-export function MeasurePanel({ shown, onRead }: MeasurePanelProps) {
+export const MeasurePanel = memo(function MeasurePanel({ shown, onRead }: MeasurePanelProps) {
   const measurement = shown?.measurement ?? null;
   const isFirstRun = useIsInvented() && shown === null;
   return (
@@ -64,7 +65,7 @@ export function MeasurePanel({ shown, onRead }: MeasurePanelProps) {
       </div>
     </>
   );
-}
+});
 
 interface ReadingProps {
   readonly shown: FieldShown;

@@ -48,8 +48,16 @@ export function MeasureStep() {
   useEffect(arriveAtMeasurement, []);
   const later = useDeferredValue(book);
   const reading = readings?.of === client.id ? readings.names : NONE;
-  const read = (name: MeasurementName): void =>
-    setReadings({ of: client.id, names: [...reading.filter((each) => each !== name), name] });
+  const read = useCallback(
+    (name: MeasurementName): void =>
+      setReadings((before) => {
+        const open = before?.of === client.id ? before.names : NONE;
+        return { of: client.id, names: [...open.filter((each) => each !== name), name] };
+      }),
+    [client.id],
+  );
+  // The field takes the focus first; the tape is laid on the figure as soon as there is time.
+  const laid = useDeferredValue(shown);
   return (
     <div className="measure-step">
       <section className="measure-table" aria-label={MEASURE.rows}>
@@ -67,7 +75,7 @@ export function MeasureStep() {
       </section>
       <SeenContext value={later}>
         <aside className="measure-side" aria-label={MEASURE.figure.label}>
-          <MeasurePanel shown={shown} onRead={read} />
+          <MeasurePanel shown={laid} onRead={read} />
           <NextStep />
         </aside>
       </SeenContext>

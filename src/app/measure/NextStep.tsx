@@ -1,5 +1,6 @@
 // The end of Measure: how much of her is measured, and the way to the draft or the reason why it cannot be made yet.
 
+import { memo } from 'react';
 import { formatLength, MEASURE, MEASUREMENT_WORDS } from '../../document';
 import { MEASUREMENTS, type MeasurementName } from '../../engine';
 import { measurementField, useUnreadTexts } from '../components/fields/unreadTexts';
@@ -17,7 +18,7 @@ interface Standing {
   readonly reason: string;
 }
 
-export function NextStep() {
+export const NextStep = memo(function NextStep() {
   const { first, head, reason } = useStanding();
   const go = (): void => {
     if (first !== null) inputOf(first)?.focus();
@@ -48,7 +49,7 @@ export function NextStep() {
       </button>
     </div>
   );
-}
+});
 
 function useStanding(): Standing {
   const { client } = useOpen();
