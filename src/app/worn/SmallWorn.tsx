@@ -62,6 +62,9 @@ export default function SmallWorn({ pulling, onClose }: SmallWornProps) {
       <p role="status">{says}</p>
       {result && result.notJudged !== null && <p>{notJudgedSentence(result.notJudged)}</p>}
       {worst && <p>{WORN.worst.seen(worst, client.unit)}</p>}
+      {result && result.leftOut.length > 0 && (
+        <p className="hint">{WORN.leftOut({ pieces: result.leftOut })}</p>
+      )}
     </section>
   );
 }
