@@ -57,7 +57,12 @@ describe.each([...NAMED_STYLES])('in the style %s', (_, { style }) => {
         expect(Math.abs(2 * sum - sewnGirth)).toBeLessThan(HALF_SIXTEENTH_MM / 4);
         expect(Math.abs(sewnGirth - targetGirth)).toBeLessThan(HALF_SIXTEENTH_MM / 4);
       }
-    expect(rows).toBeGreaterThanOrEqual(BODIES.length);
+    // Of a body whose under-bust line lies below the waist, which it is told, a top edge measured from there may leave out the waist.
+    const usual = BODIES.filter(
+      ({ neckToUnderBust, neckToWaist }) => Number(neckToUnderBust) < Number(neckToWaist),
+    );
+    expect(usual.length).toBeGreaterThan(BODIES.length / 2);
+    expect(rows).toBeGreaterThanOrEqual(usual.length);
   });
 
   it('what wedges and side seams take together is what the half girth grows smaller by from the bust', () => {
