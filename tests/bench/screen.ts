@@ -1,6 +1,6 @@
 // How smooth the built app is in a real browser slowed down four times, printed and not judged: `npm run bench -- screen`.
 
-import type { CDPSession, Page } from 'playwright-core';
+import type { Page } from 'playwright-core';
 import { withServedApp } from './servedApp';
 
 const SLOWED = 4;
@@ -19,56 +19,60 @@ export async function benchScreen(say: (line: string) => void): Promise<void> {
     say(`the built app, slowed ${SLOWED} times, 1440 × 900`);
     say(`first paint: ${(await firstPaint(page)).toFixed(0)} ms`);
     await page.waitForTimeout(4000);
-    for (const [name, part] of PARTS)
-      say(`${name}: ${framesSaid(await framesOf(page, () => part(page, session)))}`);
+    for (const [name, part] of PARTS) say(`${name}: ${framesSaid(await framesOf(page, await part(page)))}`);
     await page.getByRole('button', { name: 'See it as worn' }).click();
     await page.locator('.worn-small canvas').waitFor({ timeout: 120_000 });
     await page.waitForTimeout(4000);
     for (const [name, part] of PARTS.slice(0, 2))
-      say(
-        `${name} beside the garment as worn: ${framesSaid(await framesOf(page, () => part(page, session)))}`,
-      );
+      say(`${name} beside the garment as worn: ${framesSaid(await framesOf(page, await part(page)))}`);
     say(`typing a measurement: ${await typing(page)}`);
   });
 }
 
-const PARTS: readonly (readonly [string, (page: Page, session: CDPSession) => Promise<void>])[] = [
+/** What is done and timed, once it was looked up where: looking something up in the page is work of the page too. */
+type Part = (page: Page) => Promise<() => Promise<void>>;
+
+const PARTS: readonly (readonly [string, Part])[] = [
   ['pulling an axis', (page) => pull(page, '[data-handle="axis:front-bust"] .hit-area')],
   ['pulling a leg', (page) => pull(page, '[data-handle="leg:front-bust:waist:outer"] .hit-area')],
   [
     'zooming with the wheel',
     async (page) => {
-      await over(page, '.draft-canvas');
-      await during(async (t) => page.mouse.wheel(0, Math.sin(t / 300) > 0 ? -24 : 24));
+      const { x, y } = await middleOf(page, '.draft-canvas');
+      await page.mouse.move(x, y);
+      return () => during(async (t) => page.mouse.wheel(0, Math.sin(t / 300) > 0 ? -24 : 24));
     },
   ],
   [
     'moving the table',
     async (page) => {
-      const box = await page.locator('.draft-canvas').boundingBox();
-      const [x, y] = [(box?.x ?? 0) + (box?.width ?? 0) / 2, (box?.y ?? 0) + 14];
-      await page.mouse.move(x, y);
-      await page.mouse.down();
-      await during(async (t) => page.mouse.move(x + 120 * Math.sin(t / 400), y + 40 * Math.sin(t / 300)));
-      await page.mouse.up();
+      const { x, top } = await middleOf(page, '.draft-canvas');
+      const y = top + 14;
+      return async () => {
+        await page.mouse.move(x, y);
+        await page.mouse.down();
+        await during(async (t) => page.mouse.move(x + 120 * Math.sin(t / 400), y + 40 * Math.sin(t / 300)));
+        await page.mouse.up();
+      };
     },
   ],
 ];
 
-async function pull(page: Page, target: string): Promise<void> {
-  const box = await page.locator(target).boundingBox();
-  if (!box) throw new Error(`${target} is not on the canvas`);
-  const [x, y] = [box.x + box.width / 2, box.y + box.height / 2];
-  await page.mouse.move(x, y);
-  await page.mouse.down();
-  await during(async (t) => page.mouse.move(x + 40 * Math.sin(t / 500), y));
-  await page.keyboard.press('Escape');
-  await page.mouse.up();
+async function pull(page: Page, target: string): Promise<() => Promise<void>> {
+  const { x, y } = await middleOf(page, target);
+  return async () => {
+    await page.mouse.move(x, y);
+    await page.mouse.down();
+    await during(async (t) => page.mouse.move(x + 40 * Math.sin(t / 500), y));
+    await page.keyboard.press('Escape');
+    await page.mouse.up();
+  };
 }
 
-async function over(page: Page, selector: string): Promise<void> {
-  const box = await page.locator(selector).boundingBox();
-  if (box) await page.mouse.move(box.x + box.width / 2, box.y + box.height / 2);
+async function middleOf(page: Page, target: string): Promise<{ x: number; y: number; top: number }> {
+  const box = await page.locator(target).boundingBox();
+  if (!box) throw new Error(`${target} is not on the page`);
+  return { x: box.x + box.width / 2, y: box.y + box.height / 2, top: box.y };
 }
 
 /** Does something again and again for {@link PART_MS}, about as often as a screen is drawn. */
