@@ -1,5 +1,6 @@
 // On which day the tape was laid, the sets before, and beginning another.
 
+import { useDeferredValue } from 'react';
 import { beginSet, changeClient, MEASURE } from '../../document';
 import { formatDay, today } from '../components/files/formatDay';
 import { useOpen, useStore } from '../store/storeContext';
@@ -8,21 +9,27 @@ export function TapeDay() {
   const { client } = useOpen();
   const change = useStore((state) => state.change);
   const { takenOn, earlier, measurements } = client;
+  // A browser takes a while over its first field for a day: the numbers are shown before it.
+  const areNumbersShown = useDeferredValue(true, false);
   const isTaken = Object.values(measurements).some((mm) => mm !== null);
   return (
     <div className="tape-day">
       <label>
         <span>{MEASURE.tapeDay.measuredOn}</span>
-        <input
-          type="date"
-          value={takenOn ?? ''}
-          onChange={(event) => {
-            const on = event.target.value || null;
-            change({ code: 'measuringDaySet' }, (book) =>
-              changeClient(book, (open) => ({ ...open, takenOn: on })),
-            );
-          }}
-        />
+        {areNumbersShown ? (
+          <input
+            type="date"
+            value={takenOn ?? ''}
+            onChange={(event) => {
+              const on = event.target.value || null;
+              change({ code: 'measuringDaySet' }, (book) =>
+                changeClient(book, (open) => ({ ...open, takenOn: on })),
+              );
+            }}
+          />
+        ) : (
+          <span className="day-waits" />
+        )}
       </label>
       <button
         type="button"
