@@ -1,12 +1,13 @@
 // On which day the tape was laid, the sets before, and beginning another.
 
-import { useDeferredValue } from 'react';
+import { useDeferredValue, useId } from 'react';
 import { beginSet, changeClient, MEASURE } from '../../document';
 import { formatDay, today } from '../components/files/formatDay';
 import { useOpen, useStore } from '../store/storeContext';
 
 export function TapeDay() {
   const { client } = useOpen();
+  const id = useId();
   const change = useStore((state) => state.change);
   const { takenOn, earlier, measurements } = client;
   // A browser takes a while over its first field for a day: the numbers are shown before it.
@@ -14,10 +15,11 @@ export function TapeDay() {
   const isTaken = Object.values(measurements).some((mm) => mm !== null);
   return (
     <div className="tape-day">
-      <label>
+      <label htmlFor={id}>
         <span>{MEASURE.tapeDay.measuredOn}</span>
         {areNumbersShown ? (
           <input
+            id={id}
             type="date"
             value={takenOn ?? ''}
             onChange={(event) => {
