@@ -15,6 +15,8 @@ const SEED = 1988;
 const STARTS = 5;
 /** What the browser keeps waiting after the last key, and what comes after that. ms */
 const KEPT_MS = 2500;
+/** How long a new browser has work of its own. ms */
+const BROWSER_MS = 5000;
 /** Between one key and the next. ms */
 const KEY_MS = 80;
 /** How long a page that has started is left alone before it is typed into. */
@@ -86,6 +88,7 @@ async function readied(
   items: { name: string; value: string }[],
 ): Promise<BareBrowser & { readonly until: (script: string) => Promise<unknown> }> {
   const browser = await openBareBrowser();
+  await after(BROWSER_MS);
   const { ask, run } = browser;
   const until = async (script: string): Promise<unknown> => {
     for (;;) {

@@ -72,7 +72,7 @@ describe.each([...STYLES].map(([name, { title }]) => ({ name, title })))('$name'
 });
 
 describe('darts', () => {
-  // A tape of 1125 over one of 805 within 78 mm: what two darts beside each other have to take there opens them by so much.
+  // A tape of 1085 over one of 775 within 76 mm: what two darts beside each other have to take there opens them by so much.
   it.each(['princess-bodice', 'darted-bodice', 'basque-bodice'])('%s: come to slim points', (style) => {
     for (const [body, drafted] of draftsOf(style)) {
       const most = body === 'slim ribs under a full bust' ? 55 : 50;
