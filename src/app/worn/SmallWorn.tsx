@@ -75,10 +75,8 @@ const PULLED_MM = 24;
 const LOOK_MS = 50;
 /** It is followed when it has rested so long: the frames of a pull that goes on are left to the table. ms */
 const RESTED_MS = 250;
-/** One that does not rest is followed after so long. ms */
-const AT_LATEST_MS = 1500;
 
-/** While a handle is pulled and nothing is being sewn, hands on what the pull has come to; null when it is let go. */
+/** Where a handle is pulled and rests, and nothing is being sewn, hands on what the pull has come to; null when it is let go. */
 function useFollowing(pulling: boolean, state: Worn['state'], onPulled: (book: Book | null) => void): void {
   const store = useContext(StoreContext);
   const isBusy = state === 'busy';
@@ -88,14 +86,12 @@ function useFollowing(pulling: boolean, state: Worn['state'], onPulled: (book: B
       return;
     }
     if (isBusy) return;
-    const began = performance.now();
-    let [moved, last] = [began, store.getState().preview];
+    let [moved, last] = [performance.now(), store.getState().preview];
     const look = setInterval(() => {
       const { preview } = store.getState();
       const now = performance.now();
       if (preview !== last) [moved, last] = [now, preview];
-      if (preview && (now - moved >= RESTED_MS || now - began >= AT_LATEST_MS))
-        startTransition(() => onPulled(preview));
+      if (preview && now - moved >= RESTED_MS) startTransition(() => onPulled(preview));
     }, LOOK_MS);
     return () => clearInterval(look);
   }, [pulling, isBusy, store, onPulled]);

@@ -2,7 +2,7 @@
 
 import { type Cubic, cubicAcross } from '../geometry/cubic';
 import { between, distance, type Point } from '../geometry/point';
-import { pointsAlong } from '../geometry/polyline';
+import { isSamePoint, pointsAlong } from '../geometry/polyline';
 import { crossingAt, type EdgeLine, knotsBetween } from './edgeLine';
 
 /** Where the edge ends on a leg: the trued point, the slope dy/dx there, and the leg's closed distance from the centre. */
@@ -43,11 +43,16 @@ export function edgePoints(edge: EdgeLine, inner: EdgeEnd, outer: EdgeEnd): Poin
     { point: outer.point, before: outer.slope, after: outer.slope },
   ];
   const points: Point[] = [inner.point];
-  for (let i = 1; i < stations.length; i += 1) {
-    const a = stations[i - 1];
-    const b = stations[i];
-    if (a && b)
-      points.push(...pointsAlong(heldBack(cubicAcross(a.point, a.after, b.point, b.before))).slice(1));
+  let [start, after] = [inner.point, inner.slope];
+  for (const station of stations.slice(1)) {
+    // Two knots may come to lie in one place, or one at the end: between them there is no line.
+    const isLast = station.point === outer.point;
+    if (!isLast && (isSamePoint(start, station.point) || isSamePoint(station.point, outer.point))) {
+      after = station.after;
+      continue;
+    }
+    points.push(...pointsAlong(heldBack(cubicAcross(start, after, station.point, station.before))).slice(1));
+    [start, after] = [station.point, station.after];
   }
   return points;
 }

@@ -53,7 +53,7 @@ export function ringThrough(edges: readonly { readonly points: readonly Point[] 
 /** Points nearer to each other than this are one point. mm */
 const SAME_POINT_MM = 5e-5;
 
-const isSamePoint = (a: Point, b: Point): boolean => distance(a, b) < SAME_POINT_MM;
+export const isSamePoint = (a: Point, b: Point): boolean => distance(a, b) < SAME_POINT_MM;
 
 /** The points of a polyline without those that repeat the one before; the last one stays. */
 export function withoutRepeats(points: readonly Point[]): Point[] {
