@@ -45,11 +45,13 @@ export function edgePoints(edge: EdgeLine, inner: EdgeEnd, outer: EdgeEnd): Poin
   const points: Point[] = [inner.point];
   let [start, after] = [inner.point, inner.slope];
   for (const station of stations.slice(1)) {
-    // Two knots may come to lie in one place, or one at the end: between them there is no line.
-    const isLast = station.point === outer.point;
-    if (!isLast && (isSamePoint(start, station.point) || isSamePoint(station.point, outer.point))) {
-      after = station.after;
-      continue;
+    if (station.point !== outer.point) {
+      // Two knots may come to lie in one place, or one at the end: between them there is no line.
+      if (isSamePoint(station.point, outer.point)) continue;
+      if (isSamePoint(start, station.point)) {
+        after = station.after;
+        continue;
+      }
     }
     points.push(...pointsAlong(heldBack(cubicAcross(start, after, station.point, station.before))).slice(1));
     [start, after] = [station.point, station.after];
