@@ -7,8 +7,6 @@ import { energyAt } from '../../../src/engine/worn/cloth/garmentEnergy';
 import { constructionOf } from '../../../src/engine/worn/construction';
 import { fieldsOf } from '../../../src/engine/worn/measure/fields';
 import { type FitFigures, figuresOf } from '../../../src/engine/worn/measure/figures';
-import { meshGarment } from '../../../src/engine/worn/mesh/garmentMesh';
-import { placeOn, type Start } from '../../../src/engine/worn/mesh/placing';
 import { type DrapeChoice, type Draped, draping } from '../../../src/engine/worn/solve/drape';
 import { randomFrom } from '../random';
 
@@ -46,57 +44,48 @@ export function wear(
   return { draped, figures: figuresOf(draped, fieldsOf(draped), body, drafted) };
 }
 
-/** A start alone: where the cloth is laid, and how it is moved from there. */
-interface LoneStart {
-  readonly start: Start;
-  readonly move?: (places: Float64Array) => void;
-}
-
 /** Turned round the axis by so much for each mm of height, rad, about so far below the shoulder level, mm. */
 const TWIST_PER_MM = 5e-4;
 const TWISTED_ABOUT_MM = 400;
 /** The span within which each coordinate is off at random, mm. */
 const NOISE_MM = 8;
+const MOVED_MM = 20;
+const OFF_MM = 15;
 
-/** Starts 20 mm high and low, 15 mm off, twisted and noisy. */
-export const LONE_STARTS: ReadonlyMap<string, LoneStart> = new Map<string, LoneStart>([
-  ['high', { start: { up: 20 } }],
-  ['low', { start: { up: -20 } }],
-  ['off', { start: { off: 15 } }],
-  ['twisted', { start: {}, move: twist }],
-  ['noisy', { start: {}, move: addNoise }],
-]);
+type Move = (x: number, y: number, z: number) => readonly [x: number, y: number, z: number];
 
-function twist(places: Float64Array): void {
-  for (let v = 0; v < places.length; v += 3) {
-    const [x = 0, y = 0, z = 0] = places.subarray(v, v + 3);
-    const angle = TWIST_PER_MM * (z + TWISTED_ABOUT_MM);
-    places[v] = x * Math.cos(angle) - y * Math.sin(angle);
-    places[v + 1] = x * Math.sin(angle) + y * Math.cos(angle);
-  }
-}
+const each =
+  (move: Move) =>
+  (places: Float64Array): void => {
+    for (let v = 0; v < places.length; v += 3) {
+      const [x = 0, y = 0, z = 0] = places.subarray(v, v + 3);
+      places.set(move(x, y, z), v);
+    }
+  };
 
-function addNoise(places: Float64Array): void {
+const twisted: Move = (x, y, z) => {
+  const angle = TWIST_PER_MM * (z + TWISTED_ABOUT_MM);
+  return [x * Math.cos(angle) - y * Math.sin(angle), x * Math.sin(angle) + y * Math.cos(angle), z];
+};
+
+const fartherOff: Move = (x, y, z) => {
+  const part = 1 + OFF_MM / Math.hypot(x, y);
+  return [part * x, part * y, z];
+};
+
+const noisy = (places: Float64Array): void => {
   const random = randomFrom(4);
   places.set(places.map((x) => x + NOISE_MM * (random() - 0.5)));
-}
+};
 
-/** The rest to which one start alone leads, by way of the coarse mesh. */
-export function restFrom(
-  drawn: Measurements,
-  style: Style,
-  body: WornBody,
-  { start, move }: LoneStart,
-): Draped {
-  const drafted = draftWhole(drawn, style);
-  const construction = constructionOf(style, drafted);
-  const mesh = meshGarment(drafted.pieces, 24, construction.facings);
-  const { front, back } = construction.open;
-  const places = placeOn(mesh, body, { front: front ?? 0, back: back ?? 0 }, start);
-  move?.(places);
-  const coarse = toEnd(draping(drafted.pieces, body, construction, { width: 24, from: { mesh, places } }));
-  return toEnd(draping(drafted.pieces, body, construction, { width: 12, from: coarse }));
-}
+/** Ways to disturb every start of the solver: 20 mm higher and lower, 15 mm farther off, twisted and noisy. */
+export const DISTURBED: ReadonlyMap<string, (places: Float64Array) => void> = new Map([
+  ['high', each((x, y, z) => [x, y, z + MOVED_MM])],
+  ['low', each((x, y, z) => [x, y, z - MOVED_MM])],
+  ['off', each(fartherOff)],
+  ['twisted', each(twisted)],
+  ['noisy', noisy],
+]);
 
 /** The farthest that a vertex lies from its place in another rest of the same mesh, mm. */
 export function farthestApart(a: Draped, b: Draped): number {

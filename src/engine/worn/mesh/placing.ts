@@ -12,13 +12,7 @@ export interface Start {
   readonly up?: number;
   /** So far off the body. */
   readonly off?: number;
-  /** In waves round the body, out and in by so much. */
-  readonly waves?: number;
 }
-
-/** Waves once round the body, and by how much of a turn they are farther on 1 mm higher, rad. */
-const WAVES = 5;
-const WAVES_TURN = 1 / 30;
 
 const USUAL_OFF_MM = 3;
 /** Panels are laid as wide as they are at least so far inside their ends, mm. */
@@ -43,7 +37,7 @@ export function placeOn(
   mesh: GarmentMesh,
   body: WornBody,
   gap: { readonly front: number; readonly back: number },
-  { up = 0, off = USUAL_OFF_MM, waves = 0 }: Start = {},
+  { up = 0, off = USUAL_OFF_MM }: Start = {},
 ): Float64Array {
   const places = new Float64Array(3 * mesh.count);
   const shares = new Float64Array(mesh.count);
@@ -69,7 +63,7 @@ export function placeOn(
     while (c < COLUMNS - 2 && along[c + 1]! < at) c += 1;
     const theta = (c + (at - along[c]!) / (along[c + 1]! - along[c]!)) * COLUMN_STEP;
     const z = body.heightOf(y);
-    const r = radiusAt(body.surface, theta, z) + off + waves * Math.sin(WAVES * theta + WAVES_TURN * z);
+    const r = radiusAt(body.surface, theta, z) + off;
     const v = mesh.sewnAs[i]!;
     places[3 * v]! += r * Math.sin(theta);
     places[3 * v + 1]! += r * Math.cos(theta);

@@ -7,6 +7,7 @@ import { type Construction, energyAt, type GarmentEnergy, makeGarmentEnergy } fr
 import { carriedOver, type PlacedMesh } from '../mesh/carriedOver';
 import { type GarmentMesh, meshGarment } from '../mesh/garmentMesh';
 import { placeOn, type Start } from '../mesh/placing';
+import { pushesOf } from './pushes';
 import { type Rest, relaxing } from './relax';
 
 export interface DrapeChoice {
@@ -14,6 +15,8 @@ export interface DrapeChoice {
   readonly width: number;
   /** A rest of the same panels to start from; else cloth starts laid round the body. */
   readonly from?: PlacedMesh | undefined;
+  /** Moves the cloth of each start before it comes to rest, to see whether it rests in the same place. x, y and z of each vertex, mm. */
+  readonly disturb?: ((places: Float64Array) => void) | undefined;
 }
 
 /** A half garment brought to rest. */
@@ -45,12 +48,12 @@ const COARSE_TOLERANCE = 1e-2;
 const REST_TOLERANCE = 1e-3;
 
 /**
- * Where the coarsest mesh starts. Where it comes to rest in unlike places, the two of least energy go on to the finer mesh, and
- * there the one of less is taken: the top edge of a corset that ends under the bust can stand off in two ways, and so can the back of a
- * bodice that ends at the waist. On the bodies looked at, each of these finds a rest that the others do not.
+ * Where the coarsest mesh starts. What came to rest there with the least energy is pushed and comes to rest again. Where these rests are
+ * unlike, the two of least energy go on to the finer mesh, and there the one of less is taken: the top edge of a corset that ends
+ * under the bust can ripple in two ways, and the back of a bodice that ends at the waist can lie in the hollow or stand off.
  */
-const STARTS: readonly Start[] = [{}, { up: 20 }, { waves: 8 }, { up: -20 }];
-/** Factors that each start but the first may take on the coarsest mesh. */
+const STARTS: readonly Start[] = [{}, { up: 20 }];
+/** Factors that the second start and each push may take on the coarsest mesh. */
 const FACTORS_OF_OTHERS = 20;
 
 /** So many unlike rests of the coarsest mesh go on to the finer one, those of least energy. */
@@ -79,7 +82,7 @@ export function* draping(
   pieces: readonly Piece[],
   body: WornBody,
   construction: Construction,
-  { width, from }: DrapeChoice,
+  { width, from, disturb }: DrapeChoice,
 ): Generator<void, Draped> {
   const ground = { ...body, waistZ: zOf(body.levels, 'waist') };
   const gap = { front: construction.open.front ?? 0, back: construction.open.back ?? 0 };
@@ -87,28 +90,34 @@ export function* draping(
     (from
       ? [carriedOver(from, mesh)]
       : (width < COARSE_MM ? STARTS : STARTS.slice(0, 1)).map((start) => placeOn(mesh, body, gap, start))
-    ).map((places, i) => ({
-      places,
-      steps: 0,
-      factors: 0,
-      most: i === 0 ? MOST_FACTORS : FACTORS_OF_OTHERS,
-    }));
+    ).map((places, i) => {
+      disturb?.(places);
+      return { places, steps: 0, factors: 0, most: i === 0 ? MOST_FACTORS : FACTORS_OF_OTHERS };
+    });
   let rests: Found[] | null = null;
   for (const each of from ? [width] : widthsTo(width)) {
     const mesh = meshGarment(pieces, each, construction.facings);
     const tolerance = each === width ? REST_TOLERANCE : COARSE_TOLERANCE;
+    const unlike = each === width ? UNLIKE_MM : UNLIKE_COARSE_MM;
     const starts: Started[] = rests
       ? rests.map((rest) => ({ places: carriedOver(rest, mesh), ...rest.rest, most: MOST_FACTORS }))
       : first(mesh);
-    const found: Found[] = [];
-    for (const { places, steps, factors, most } of starts) {
+    const relaxed = function* ({ places, steps, factors, most }: Started): Generator<void, Found> {
       const garment = makeGarmentEnergy(mesh, ground, construction, places);
       const rest = yield* relaxing(garment, places, { tolerance, mostFactors: most - factors });
       const { energy } = energyAt(garment, places, new Float64Array(places.length));
       const all = { ...rest, steps: steps + rest.steps, factors: factors + rest.factors };
-      found.push({ mesh, places, garment, rest: all, energy });
+      return { mesh, places, garment, rest: all, energy };
+    };
+    const found: Found[] = [];
+    for (const start of starts) found.push(yield* relaxed(start));
+    const [least] = unlikeRests(found, unlike);
+    if (!rests && starts.length > 1 && least?.rest.atRest) {
+      const most = least.rest.factors + FACTORS_OF_OTHERS;
+      for (const places of pushesOf(least.places, least.garment.ground))
+        found.push(yield* relaxed({ ...least.rest, places, most }));
     }
-    rests = unlikeRests(found, each === width ? UNLIKE_MM : UNLIKE_COARSE_MM);
+    rests = unlikeRests(found, unlike);
   }
   const [least, second] = rests ?? [];
   if (!least) throw new RangeError('a mesh has a width');
