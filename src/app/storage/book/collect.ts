@@ -11,18 +11,19 @@ const OWN = 'staywright.';
 export function collect(storage: StorageLike): Kept | null {
   try {
     const keys = Array.from({ length: storage.length }, (_, i) => storage.key(i) ?? '');
-    const texts = new Map<string, string>();
+    const records = new Map<string, string>();
+    let open: string | null = null;
+    let earlier: string | null = null;
     for (const key of keys) {
       const text = storage.getItem(key);
-      if (text !== null) texts.set(key, text);
-      // A key that is listed and has no text is one that was not given out.
-      else if (key.startsWith(OWN)) return null;
+      if (text === null) {
+        // A key that is listed and has no text is one that was not given out.
+        if (key.startsWith(OWN)) return null;
+      } else if (kindOfKey(key) !== null) records.set(key, text);
+      else if (key === OPEN_KEY) open = text;
+      else if (key === BOOK_KEY) earlier = text;
     }
-    return {
-      records: new Map([...texts].filter(([key]) => kindOfKey(key) !== null)),
-      open: texts.get(OPEN_KEY) ?? null,
-      earlier: texts.get(BOOK_KEY) ?? null,
-    };
+    return { records, open, earlier };
   } catch {
     return null;
   }

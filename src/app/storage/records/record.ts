@@ -2,7 +2,7 @@
 // needs to know; behind it comes the whole, plain or deflated. A sum at its head covers all of it.
 
 import { BOOK_VERSION, type Client, type ClientEntry, entryOf, type OwnStyle } from '../../../document';
-import { sumOf } from './sum';
+import { sumFrom, sumOf } from './sum';
 
 /** The layout of the storage: a key a client and a style. The first was one key for the whole book. Not the book's version. */
 export const LAYOUT = 2;
@@ -73,7 +73,7 @@ function recordOf(head: object, whole: object, pack: Pack): string {
 /** A record's head and body; null where the text is not one as it was written. */
 export function splitRecord(text: string): { readonly head: Head; readonly body: string } | null {
   const [gap, line] = [text.indexOf(' '), text.indexOf('\n')];
-  if (gap < 0 || line < gap || text.slice(0, gap) !== sumOf(text.slice(gap + 1))) return null;
+  if (gap < 0 || line < gap || text.slice(0, gap) !== sumFrom(gap + 1, text)) return null;
   try {
     const head = JSON.parse(text.slice(gap + 1, line));
     return { head, body: text.slice(line + 1) };
