@@ -14,9 +14,10 @@ export async function benchScreen(say: (line: string) => void): Promise<void> {
     await page.addInitScript('globalThis.__name = (named) => named;');
     const session = await page.context().newCDPSession(page);
     await session.send('Emulation.setCPUThrottlingRate', { rate: SLOWED });
+    say(`the built app, slowed ${SLOWED} times, 1440 × 900`);
+    say(`the browser alone, a dot pulled over an empty page: ${await aloneSaid(page)}`);
     await page.goto(`${address}#draft`);
     await page.locator('.draft-canvas').waitFor();
-    say(`the built app, slowed ${SLOWED} times, 1440 × 900`);
     say(`first paint: ${(await firstPaint(page)).toFixed(0)} ms`);
     await page.waitForTimeout(4000);
     for (const [name, part] of PARTS) say(`${name}: ${framesSaid(await framesOf(page, await part(page)))}`);
@@ -27,6 +28,20 @@ export async function benchScreen(say: (line: string) => void): Promise<void> {
       say(`${name} beside the garment as worn: ${framesSaid(await framesOf(page, await part(page)))}`);
     say(`typing a measurement: ${await typing(page)}`);
   });
+}
+
+/** Frames of a page that has next to nothing to do: what the browser and the machine lose by themselves. */
+async function aloneSaid(page: Page): Promise<string> {
+  await page.goto('about:blank');
+  await page.setContent(
+    '<svg style="position:fixed;inset:0" width="100%" height="100%"><circle id="dot" r="6" cx="400" cy="400"/></svg>',
+  );
+  await page.evaluate(() => {
+    const dot = document.getElementById('dot');
+    addEventListener('pointermove', ({ clientX }) => dot?.setAttribute('cx', String(clientX)));
+  });
+  await page.waitForTimeout(4000);
+  return framesSaid(await framesOf(page, await pull(page, '#dot')));
 }
 
 /** What is done and timed, once it was looked up where: looking something up in the page is work of the page too. */
