@@ -256,3 +256,4 @@ export { formatLength, plainLength, writtenLength } from './units/formatLength';
 export { type LengthUnit, MM_PER } from './units/lengthUnit';
 export { type ParsedLength, parseLength } from './units/parseLength';
 export { parsePercent } from './units/parsePercent';
+export { percentOf } from './units/percentOf';

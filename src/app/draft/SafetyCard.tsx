@@ -7,6 +7,7 @@ import {
   DRAFT,
   formatLength,
   isRead,
+  percentOf,
   SAFETY_CAUTIONS,
   SAFETY_STANDING,
   wantsReading,
@@ -88,7 +89,3 @@ export function SafetyCard() {
     </section>
   );
 }
-
-/** What part of a girth a length is: "6.8"; null of a girth that cannot be or is not measured. */
-const percentOf = (mm: number, whole: number | null): string | null =>
-  whole ? (Math.round((mm / whole) * 1000) / 10).toFixed(1) : null;

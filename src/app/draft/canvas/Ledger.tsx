@@ -2,7 +2,7 @@
 // also what the body measures and where the difference went.
 
 import { memo, useDeferredValue, useState } from 'react';
-import { CANVAS, formatLength, LEVEL_WORDS, type Unit, writtenLength } from '../../../document';
+import { CANVAS, formatLength, LEVEL_WORDS, percentOf, type Unit, writtenLength } from '../../../document';
 import { type Draft, type LedgerRow, type LevelName, type Style, styleSpan } from '../../../engine';
 import { type CanvasLayout, lineHeight, type Viewport } from '../../../table';
 import { differencePhrase } from '../../components/differenceWritten';
@@ -138,7 +138,7 @@ function written(row: LedgerRow, draft: Draft, style: Style, unit: Unit): Writte
     unit,
     ease: row.ease,
     bodyMm: row.bodyGirth,
-    takenIn: row.ease < 0 && row.bodyGirth > 0 ? ((-100 * row.ease) / row.bodyGirth).toFixed(1) : null,
+    takenIn: row.ease < 0 && row.bodyGirth > 0 ? percentOf(-row.ease, row.bodyGirth) : null,
     body: write(row.bodyGirth),
     sewn: finished && write(finished.girth),
     sewnAs: sewnWord(style.closure),

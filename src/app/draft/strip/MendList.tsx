@@ -2,7 +2,15 @@
 // else with the way to where it is set.
 
 import { useEffect } from 'react';
-import { changeStyle, ISSUES, isRead, MEASUREMENT_WORDS, MEND, wantsReading } from '../../../document';
+import {
+  changeStyle,
+  ISSUES,
+  isRead,
+  MEASUREMENT_WORDS,
+  MEND,
+  percentOf,
+  wantsReading,
+} from '../../../document';
 import type { Issue, Severity } from '../../../engine';
 import { arriveAtMendList, MEND_LIST } from '../../components/awaited/awaitedFocus';
 import { finishedGirth, waistAlteredBy } from '../../components/girthWords';
@@ -144,12 +152,12 @@ function WaistLine() {
   const { waist } = client.measurements;
   const asked = -savedDraft.style.ease.waist;
   if (!waist || Math.max(asked, asked - alteredBy) <= 0) return null;
-  const percentOf = (mm: number): string => (Math.round((Math.max(0, mm) / waist) * 1000) / 10).toFixed(1);
+  const part = (mm: number): string => percentOf(Math.max(0, mm), waist) ?? '';
   return (
     <p className="waist-line">
       {MEND.waistIn({
-        percent: percentOf(asked),
-        altered: alteredBy === 0 ? null : percentOf(asked - alteredBy),
+        percent: part(asked),
+        altered: alteredBy === 0 ? null : part(asked - alteredBy),
       })}{' '}
       <CautionsLink>{MEND.cautions}</CautionsLink>
     </p>
