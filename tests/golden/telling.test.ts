@@ -5,7 +5,7 @@ import { describe, expect, it } from 'vitest';
 import { NAMED_STYLES } from '../../src/document';
 import { type Draft, draft, inches } from '../../src/engine';
 import { TELLING_BODIES } from '../support/bodies/tellingBodies';
-import { bluntness, cornerAtTop, lean, offEvenStroke } from '../support/judges/cutter';
+import { bendsOf, bluntness, cornerAtTop, lean, offEvenStroke } from '../support/judges/cutter';
 import { inSideSeam } from '../support/styles/sideDart';
 import { apart, linesOf, OUTLINE_MM, outlinePage, readPage } from './outlines';
 
@@ -71,6 +71,27 @@ describe.each([...STYLES].map(([name, { title }]) => ({ name, title })))('$name'
   });
 });
 
+/** The shortest bends that a cutter leaves: seams over a bust as on {@link SHARPEST}, a back's neck and armhole, others. mm */
+const LEAST_RADIUS_MM = { seam: 22, top: 18, armhole: 20, hem: 45, centre: 70, shoulder: 1e6 } as const;
+
+/** Her bust stands out by a quarter of a metre from ribs to tape within 76 mm, and goes in again within 25. */
+const SHARPEST = 'slim ribs under a full bust';
+
+/** Edges that go one way: how far they may bow back, mm. Seams go in at the waist, and with a bust in again above it. */
+const AGAINST_MM = { top: REDRAWN_MM, armhole: 0.5, hem: 1.5, centre: REDRAWN_MM, shoulder: 0.1 } as const;
+
+describe('edges', () => {
+  it.each([...STYLES.keys()])('%s: turn no shorter than cloth can, and bow one way', (style) => {
+    for (const [body, drafted] of draftsOf(style))
+      for (const { edge, role, radius, against } of bendsOf(drafted)) {
+        const least = role === 'seam' && body === SHARPEST ? 16 : LEAST_RADIUS_MM[role];
+        expect(radius, `${body}: radius of ${edge}`).toBeGreaterThan(least);
+        if (role !== 'seam')
+          expect(against, `${body}: bow of ${edge} to its other side`).toBeLessThan(AGAINST_MM[role]);
+      }
+  });
+});
+
 describe('darts', () => {
   // A tape of 1085 over one of 775 within 76 mm: what two darts beside each other have to take there opens them by so much.
   it.each(['princess-bodice', 'darted-bodice', 'basque-bodice'])('%s: come to slim points', (style) => {
@@ -106,6 +127,22 @@ describe('the off-shoulder band', () => {
       const corners = cornerAtTop(drafted);
       expect(corners, body).toHaveLength(2);
       for (const corner of corners) expect(corner, body).toBeGreaterThan(35);
+    }
+  });
+});
+
+describe('the armhole of an off-shoulder band', () => {
+  it('is one hollow without a short turn, on wide bodies too', () => {
+    const drafted = draftsOf('off-shoulder-bridal');
+    const armholes = drafted.flatMap(([body, each]) =>
+      bendsOf({ ...each, pieces: [] }).flatMap((bend) =>
+        bend.role === 'armhole' ? [{ body, ...bend }] : [],
+      ),
+    );
+    expect(armholes).toHaveLength(2 * drafted.length);
+    for (const { body, edge, radius, against } of armholes) {
+      expect(radius, `${body}, ${edge}`).toBeGreaterThan(55);
+      expect(against, `${body}, ${edge}`).toBeLessThan(0.5);
     }
   });
 });

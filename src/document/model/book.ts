@@ -6,7 +6,7 @@ import type { KeptLay } from './lays';
 import type { KeptPrint } from './prints';
 
 /** The version this build writes. A book of a lower one is migrated, of a higher one put aside. */
-export const BOOK_VERSION = 10;
+export const BOOK_VERSION = 11;
 
 /** The unit a maker reads and types in; everything is kept in mm. */
 export type Unit = 'in' | 'cm';
@@ -14,9 +14,16 @@ export type Unit = 'in' | 'cm';
 /**
  * Rules of drafting that came after version 6: of the bust dart, of wedges above the bust; after version 7: of necklines, side
  * lines and seams by hand of shouldered drafts, of a bust smaller than the girths above and below it; after version 9: of darts
- * within a panel.
+ * within a panel; after version 10: of the armhole of off-shoulder bands.
  */
-export const LATER_RULES = ['bustDart', 'aboveBust', 'neckAndSide', 'smallBust', 'slimDarts'] as const;
+export const LATER_RULES = [
+  'bustDart',
+  'aboveBust',
+  'neckAndSide',
+  'smallBust',
+  'slimDarts',
+  'bandArmhole',
+] as const;
 type LaterRule = (typeof LATER_RULES)[number];
 
 /** One draft of a client: a style with a name. */

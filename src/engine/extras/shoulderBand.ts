@@ -1,7 +1,7 @@
 // The off-shoulder band: what lies above the strapless top edge of a shouldered block, one piece a block, cut with its wedges
 // sewn up.
 
-import { armholeCurve, necklineCurve, type ShoulderFrame } from '../block/shoulders/shoulderFrame';
+import { necklineCurve, type ShoulderFrame } from '../block/shoulders/shoulderFrame';
 import { crossingAt, type DraftedEdge, type EdgeLine } from '../edges/edgeLine';
 import { type EdgeEnd, edgePoints } from '../edges/edgePoints';
 import { first, last } from '../geometry/lists';
@@ -17,6 +17,7 @@ import type { Style } from '../style/style';
 import { identifyPiece, identityOf } from '../terms/identity';
 import { type Issue, issue } from '../terms/issue';
 import type { BlockName } from '../terms/names';
+import { bandArmhole } from './bandArmhole';
 import { lowerParts, meetingMarks, type TopEdge, topsOf } from './bandParts';
 import { freeEdge } from './freeEdge';
 
@@ -111,9 +112,7 @@ function cutBand(
   const neckStart: Point = { x: 0, y: centre.y - above };
   const { neck, tip, angle } = frame;
   const neckline = pointsAlong(necklineCurve({ point: neckStart, angle: 0 }, neck, angle));
-  // Level with the lower edge it would end in a sliver that cannot be sewn; it comes down at half a right angle.
-  const inward = { x: frame.inward, y: (tip.y + underarm.y) / 2 };
-  const armhole = pointsThrough(armholeCurve(block, { point: tip, angle }, inward, underarm, 1));
+  const armhole = pointsThrough(bandArmhole({ point: tip, angle }, frame.inward, underarm));
   const edges: Edge[] = [
     freeEdge('inner', 'centre', onFold ? 0 : allowances.centre, [neckStart, centre]),
     ...lowerParts(sewn, tops).map(({ points, mate }) => ({

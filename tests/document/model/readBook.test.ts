@@ -297,7 +297,7 @@ describe('migrations', () => {
     const withShoulders = (other: object) =>
       read(({ style }) => Object.assign(style, { shoulders: other }))?.redrafted;
     expect(withShoulders({ intake: { front: 20 } })).toEqual(['neckAndSide']);
-    expect(withShoulders({ bandAbove: 30 })).toEqual(['aboveBust', 'neckAndSide']);
+    expect(withShoulders({ bandAbove: 30 })).toEqual(['aboveBust', 'neckAndSide', 'bandArmhole']);
     const dartsOnly = (wedge: { kind: string; block: string; station: number }): object =>
       wedge.block === 'front' && wedge.station > -1
         ? { ...wedge, kind: 'openAtHem', upper: { from: 'bust', below: 25 } }
@@ -372,6 +372,24 @@ describe('migrations', () => {
     expect(read(dart, { redrafted: true })).toBe(true);
     const above = { kind: 'openAtTop', lower: { from: 'bust', below: -25 } };
     expect(read({ ...above, endsAt: { edge: 'armhole', part: 0.4 } })).toBeUndefined();
+  });
+
+  it('mark a draft of version 10 that has an off-shoulder band', () => {
+    const read = (shoulders: object | undefined, more: object = {}) => {
+      const data = JSON.parse(readFileSync(fixture(10), 'utf8'));
+      const [draft] = data.clients[0].drafts;
+      delete draft.redrafted;
+      Object.assign(draft, more);
+      draft.style = { ...draft.style, ...(shoulders ? { shoulders } : {}) };
+      return bookOf(JSON.stringify(data)).clients[0]?.drafts[0]?.redrafted;
+    };
+    const band = { bandAbove: 25 };
+    expect(read(undefined)).toBeUndefined();
+    expect(read({})).toBeUndefined();
+    expect(read(band)).toEqual(['bandArmhole']);
+    expect(read(band, { redrafted: ['slimDarts'] })).toEqual(['slimDarts', 'bandArmhole']);
+    expect(read({}, { redrafted: ['slimDarts'] })).toEqual(['slimDarts']);
+    expect(read(band, { redrafted: true })).toBe(true);
   });
 
   it('leave alone what was kept to compare with', () => {

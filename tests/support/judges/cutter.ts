@@ -137,6 +137,68 @@ function offCubic(points: readonly Point[]): number {
   return Math.max(...left.map(Math.abs));
 }
 
+/** An edge's bend at a point is that of the circle through it and the points so far before and behind. mm */
+const BEND_MM = 12;
+
+/** How an edge of a finished piece bends. */
+interface Bend {
+  readonly edge: string;
+  readonly role: Piece['edges'][number]['role'];
+  /** The least radius along it, mm: infinite on a straight edge. */
+  readonly radius: number;
+  /** How far it bows to the side to which it bows less: 0 where it is hollow or full throughout. mm */
+  readonly against: number;
+}
+
+/** How each edge longer than two and a half {@link BEND_MM} bends, of panels and bands; straight shoulders and legs among them. */
+export function bendsOf(draft: Draft): Bend[] {
+  const reach = BEND_MM / STEP_MM;
+  return [...draft.pieces, ...bands(draft)].flatMap((piece) =>
+    piece.edges.flatMap(({ role, points }, i) => {
+      const even = evenly(points);
+      if (even.length < 2.5 * reach) return [];
+      const bends = even
+        .slice(reach, -reach)
+        .map((b, j) => bendThrough(even[j] as Point, b, even[j + 2 * reach] as Point));
+      const most = Math.max(...bends.map(Math.abs));
+      return [
+        { edge: `${piece.id}/${i}`, role, radius: 1 / most, against: bowedAgainst(even, bends, reach) },
+      ];
+    }),
+  );
+}
+
+/** One over the radius of the circle through three points, 1/mm; its sign tells to which side they turn. */
+function bendThrough(a: Point, b: Point, c: Point): number {
+  const twice = (b.x - a.x) * (c.y - b.y) - (b.y - a.y) * (c.x - b.x);
+  return (2 * twice) / (away(a, b) * away(b, c) * away(a, c));
+}
+
+/** The lesser of what an edge bows to its two sides: each stretch that turns one way, from the line between its ends. mm */
+function bowedAgainst(even: readonly Point[], bends: readonly number[], reach: number): number {
+  const most = { left: 0, right: 0 };
+  let from = 0;
+  bends.forEach((bend, i) => {
+    const next = bends[i + 1];
+    if (next !== undefined && next > 0 === bend > 0) return;
+    // The ends of an edge bend as what lies beside them.
+    const [start, end] = [from === 0 ? 0 : from + reach, next === undefined ? even.length - 1 : i + reach];
+    const side = bend > 0 ? 'left' : 'right';
+    most[side] = Math.max(most[side], bow(even.slice(start, end + 1)));
+    from = i + 1;
+  });
+  return Math.min(most.left, most.right);
+}
+
+/** The farthest that points lie from the line between the first and the last. */
+function bow(points: readonly Point[]): number {
+  const [first, last] = [points[0] as Point, points.at(-1) as Point];
+  const length = away(first, last);
+  const off = ({ x, y }: Point): number =>
+    Math.abs((x - first.x) * (last.y - first.y) - (y - first.y) * (last.x - first.x)) / length;
+  return length === 0 ? 0 : Math.max(...points.map(off));
+}
+
 const dot = (a: readonly number[], b: readonly number[]): number =>
   a.reduce((sum, value, i) => sum + value * (b[i] as number), 0);
 

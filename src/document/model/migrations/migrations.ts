@@ -9,6 +9,7 @@ import { fromVersion6 } from './fromVersion6';
 import { fromVersion7 } from './fromVersion7';
 import { fromVersion8 } from './fromVersion8';
 import { fromVersion9 } from './fromVersion9';
+import { fromVersion10 } from './fromVersion10';
 import type { Migrations } from './migrate';
 
 /**
@@ -25,4 +26,5 @@ export const MIGRATIONS: Migrations = {
   7: fromVersion7,
   8: fromVersion8,
   9: fromVersion9,
+  10: fromVersion10,
 };

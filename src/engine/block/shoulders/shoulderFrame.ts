@@ -184,17 +184,18 @@ export function armholeCurve(
   /** Slope dy/dx at which it reaches the underarm. */
   slope: number,
 ): [Cubic, Cubic] {
-  const reach = (inward.y - tip.point.y) / 3;
-  const upper: Cubic = {
-    start: tip.point,
-    startHandle: {
-      x: tip.point.x - reach * Math.sin(tip.angle),
-      y: tip.point.y + reach * Math.cos(tip.angle),
-    },
+  return [armholeAbove(tip, inward), armholeBelow(block, inward, underarm, slope)];
+}
+
+/** Its part from the tip to the inward point. */
+export function armholeAbove({ point, angle }: Heading, inward: Point): Cubic {
+  const reach = (inward.y - point.y) / 3;
+  return {
+    start: point,
+    startHandle: { x: point.x - reach * Math.sin(angle), y: point.y + reach * Math.cos(angle) },
     endHandle: { x: inward.x, y: inward.y - reach },
     end: inward,
   };
-  return [upper, armholeBelow(block, inward, underarm, slope)];
 }
 
 function armholeBelow(block: BlockName, inward: Point, underarm: Point, slope: number): Cubic {
