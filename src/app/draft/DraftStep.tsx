@@ -1,16 +1,7 @@
 // Draft: the table with the girth ledger on its level lines, the inspector beside it with the numbers in tabs, and below the
 // table the widths of the panels and what there is to mend.
 
-import {
-  memo,
-  startTransition,
-  useCallback,
-  useContext,
-  useDeferredValue,
-  useEffect,
-  useMemo,
-  useState,
-} from 'react';
+import { memo, startTransition, useCallback, useDeferredValue, useEffect, useMemo, useState } from 'react';
 import { type Book, wedgesOf } from '../../document';
 import type { LevelName, Side } from '../../engine';
 import { areCautionsAwaited, onCautionsAwaited } from '../components/awaited/awaitedFocus';
@@ -19,7 +10,7 @@ import { LaterSection } from '../components/later/LaterSection';
 import { lazyPart } from '../components/later/later';
 import { SideContext } from '../store/sideContext';
 import { seen } from '../store/store';
-import { SeenContext, StoreContext, useKeptStyle, useStore } from '../store/storeContext';
+import { SeenContext, useKeptStyle, usePullAtRest, useStore } from '../store/storeContext';
 import { CanvasPane } from './canvas/CanvasPane';
 import { Inspector } from './Inspector';
 import { RedraftedNotice } from './RedraftedNotice';
@@ -122,40 +113,8 @@ const WornBeside = memo(function WornBeside(props: WornBesideProps) {
   );
 });
 
-/** Inspector and strip follow a pull when it has rested so long; the table and its ledger follow with every frame. ms */
-const REST_MS = 400;
-
-/** The book in view; while a handle is pulled, as it was a moment ago. */
+/** The book in view; while a handle is pulled, as the pull last rested: the table and its ledger follow with every frame. */
 function useLagging(pulling: boolean): Book {
-  const store = useContext(StoreContext);
   const book = useStore((state) => (pulling ? state.history.present : seen(state)));
-  const [lagging, setLagging] = useState<Book | null>(null);
-  useEffect(() => {
-    if (!pulling || !store) {
-      setLagging(null);
-      return;
-    }
-    let moved = performance.now();
-    let rest: ReturnType<typeof setTimeout> | undefined;
-    // One timer for many frames: each only notes that the pull goes on.
-    const wait = (ms: number): void => {
-      rest = setTimeout(() => {
-        const left = moved + REST_MS - performance.now();
-        if (left > 0) return wait(left);
-        rest = undefined;
-        startTransition(() => setLagging(seen(store.getState())));
-      }, ms);
-    };
-    wait(REST_MS);
-    // The store is listened to beside React: a frame of a pull draws nothing here.
-    const leave = store.subscribe(() => {
-      moved = performance.now();
-      if (rest === undefined) wait(REST_MS);
-    });
-    return () => {
-      leave();
-      clearTimeout(rest);
-    };
-  }, [pulling, store]);
-  return pulling ? (lagging ?? book) : book;
+  return usePullAtRest(pulling) ?? book;
 }

@@ -2,4 +2,5 @@
 // fetch the engine.
 
 export { draftOfSide, draftOnce, useCommittedDraft, useDraft } from './drafts';
+export { usePullAtRest } from './pullAtRest';
 export { SeenContext, StoreContext, useKept, useKeptStyle, useOpen, useStore } from './storeHooks';

@@ -1,12 +1,12 @@
 // The garment as worn in a corner of the table. It follows a pull on a coarse mesh when the pull rests, and is sewn on the usual one
 // when the handle is let go.
 
-import { startTransition, useContext, useEffect, useMemo, useRef, useState } from 'react';
-import { type Book, notJudgedSentence, openClient, openDraftOf, WORN } from '../../document';
-import { draftOfSide, StoreContext, useStore } from '../store/storeContext';
+import { useMemo, useRef, useState } from 'react';
+import { notJudgedSentence, openClient, openDraftOf, WORN } from '../../document';
+import { draftOfSide, usePullAtRest, useStore } from '../store/storeContext';
 import '../styles/worn.css';
 import '../styles/smallWorn.css';
-import { useWorn, type Worn } from './useWorn';
+import { useWorn } from './useWorn';
 import { type Camera, FRONT } from './view/camera';
 import { type DrawNow, WornView } from './view/WornView';
 import { WornLegend } from './WornLegend';
@@ -19,7 +19,7 @@ interface SmallWornProps {
 
 export default function SmallWorn({ pulling, onClose }: SmallWornProps) {
   const kept = useStore((state) => state.history.present);
-  const [pulled, setPulled] = useState<Book | null>(null);
+  const pulled = usePullAtRest(pulling);
   const book = pulled ?? kept;
   const client = openClient(book);
   const savedDraft = openDraftOf(client);
@@ -29,7 +29,6 @@ export default function SmallWorn({ pulling, onClose }: SmallWornProps) {
     style: savedDraft.style,
     ...(pulled ? { width: PULLED_MM } : {}),
   });
-  useFollowing(pulling, state, setPulled);
   const pictures = useMemo(() => (result?.picture ? [result.picture] : []), [result]);
   const [camera, setCamera] = useState<Camera>(FRONT);
   const drawNow = useRef<DrawNow>(null);
@@ -71,28 +70,3 @@ export default function SmallWorn({ pulling, onClose }: SmallWornProps) {
 
 /** Width of the mesh while a handle is pulled, mm. */
 const PULLED_MM = 24;
-/** A pull is looked at again after so long, ms. */
-const LOOK_MS = 50;
-/** It is followed when it has rested so long: the frames of a pull that goes on are left to the table. ms */
-const RESTED_MS = 250;
-
-/** Where a handle is pulled and rests, and nothing is being sewn, hands on what the pull has come to; null when it is let go. */
-function useFollowing(pulling: boolean, state: Worn['state'], onPulled: (book: Book | null) => void): void {
-  const store = useContext(StoreContext);
-  const isBusy = state === 'busy';
-  useEffect(() => {
-    if (!pulling || !store) {
-      onPulled(null);
-      return;
-    }
-    if (isBusy) return;
-    let [moved, last] = [performance.now(), store.getState().preview];
-    const look = setInterval(() => {
-      const { preview } = store.getState();
-      const now = performance.now();
-      if (preview !== last) [moved, last] = [now, preview];
-      if (preview && now - moved >= RESTED_MS) startTransition(() => onPulled(preview));
-    }, LOOK_MS);
-    return () => clearInterval(look);
-  }, [pulling, isBusy, store, onPulled]);
-}

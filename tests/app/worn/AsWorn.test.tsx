@@ -281,14 +281,15 @@ describe('the garment as worn beside the table', () => {
     wait(1000);
     expect(asked).toHaveLength(2);
     expect(asked.at(-1)).toMatchObject({ style: pulledTo, width: 24 });
-    // While that is being sewn nothing more is asked for.
+    // The pull goes on while that is being sewn: where it rests next is asked for instead.
     act(() => table.store.getState().show((book) => changeStyle(book, () => styleNamed('cincher'))));
     wait(1000);
-    expect(asked).toHaveLength(2);
+    expect(asked).toHaveLength(3);
+    expect(asked.at(-1)).toMatchObject({ style: styleNamed('cincher'), width: 24 });
     expect(screen.getByRole('status')).toBeEmptyDOMElement();
     act(() => table.store.getState().drop());
     draw(false);
-    expect(asked).toHaveLength(3);
+    expect(asked).toHaveLength(4);
     expect(asked.at(-1)?.width).toBeUndefined();
     expect(asked.at(-1)?.style).toBe(asked[0]?.style);
     vi.useRealTimers();
@@ -328,6 +329,42 @@ describe('the garment as worn beside the table', () => {
     expect(asked).toHaveLength(2);
     rest();
     expect(asked).toHaveLength(3);
+    vi.useRealTimers();
+    vi.unstubAllGlobals();
+  });
+
+  it('takes no frame that lasts long for a rest', () => {
+    vi.useFakeTimers();
+    withoutDrawing();
+    const { asked, answer } = withWorker();
+    const table = onTable(<SmallWorn pulling={false} onClose={vi.fn()} />);
+    answer(asked.at(-1) as WornRequest);
+    table.rerender(
+      <StoreContext value={table.store}>
+        <SmallWorn pulling={true} onClose={vi.fn()} />
+      </StoreContext>,
+    );
+    const pullTo = (hemBelow: number): void =>
+      act(() =>
+        table.store.getState().show((book) => changeStyle(book, (style) => ({ ...style, hemBelow }))),
+      );
+    // The page works for so long after each move: timers that fell due meanwhile fire before the next move is read.
+    let worked = 0;
+    const clock = performance.now.bind(performance);
+    const now = vi.spyOn(performance, 'now').mockImplementation(() => clock() + worked);
+    for (let k = 0; k < 12; k += 1) {
+      pullTo(50 + k);
+      worked += 600;
+      act(() => {
+        vi.advanceTimersByTime(100);
+      });
+    }
+    expect(asked).toHaveLength(1);
+    act(() => {
+      vi.advanceTimersByTime(1000);
+    });
+    expect(asked).toHaveLength(2);
+    now.mockRestore();
     vi.useRealTimers();
     vi.unstubAllGlobals();
   });

@@ -82,8 +82,9 @@ export function WornView(props: WornViewProps) {
     if (!element || seeing === null || seeing === 'none' || width === 0) return;
     const ratio = Math.min(2, window.devicePixelRatio);
     const draw = (): HTMLCanvasElement => {
-      element.width = Math.round(width * ratio);
-      element.height = Math.round(height * ratio);
+      const size = { width: Math.round(width * ratio), height: Math.round(height * ratio) };
+      // To set a canvas's size lays it out anew even where it stays as it is.
+      if (element.width !== size.width || element.height !== size.height) Object.assign(element, size);
       const background = colourOf(getComputedStyle(element).backgroundColor);
       const frame = frameOf(beside, width / height);
       seeing.drawing({ picture, shading, unit, camera, frame, background, ratio });
