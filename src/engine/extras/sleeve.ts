@@ -95,7 +95,7 @@ function cutSleeve(
   ];
   const ring = ringThrough(edges);
   const { line } = cutLineTurnedUp(edges);
-  const mark = (x: number): Mark => ({ kind: 'balance', level: 'overBust', at: at(x, 0), edge: 3 });
+  const mark = (x: number): Mark => ({ kind: 'balance', level: null, at: at(x, 0), edge: 3 });
   const piece: Piece = {
     ...identity,
     cut: { count: 2, onFold: false },
