@@ -94,4 +94,17 @@ it('draws a still without WebGL', async () => {
   expect(
     await page.evaluate(() => document.documentElement.scrollWidth - window.innerWidth),
   ).toBeLessThanOrEqual(0);
+
+  // On a desk, where the picture has what is left of the window, the sentence stands between it and its legend.
+  await page.setViewportSize({ width: 1440, height: 900 });
+  await expect
+    .poll(() =>
+      part.evaluate((seen) => {
+        const [picture, said, foot] = ['.worn-room', '.worn-view > .hint', '.worn-foot'].map((each) =>
+          seen.querySelector(each)?.getBoundingClientRect(),
+        );
+        return picture && said && foot && picture.bottom <= said.top && said.bottom <= foot.top;
+      }),
+    )
+    .toBe(true);
 }, 180_000);

@@ -58,6 +58,8 @@ describe('an off-shoulder sleeve', () => {
       const made = draft({ ...body, upperArm: 280 }, SLEEVED);
       const sleeve = sleeveOf(made);
       const top = sleeve.edges[3]?.points ?? [];
+      // They stand for no level of the body, and none is written beside them.
+      expect(sleeve.marks.map(({ level }) => level)).toEqual([null, null]);
       for (const block of ['front', 'back'] as const) {
         const panel = made.pieces.filter((piece) => piece.block === block).at(-1) as Piece;
         const edge = panel.edges.findIndex(({ role }) => role === 'top');
