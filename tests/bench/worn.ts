@@ -1,6 +1,6 @@
-// How drafts fit as worn, and how surely they come to rest: `npm run bench -- worn`, with a number
-// behind it for more women and names of styles for these alone. Each style is drafted as it is, and as before two of the rules of drafting; each garment is started
-// from other places, meshed more finely, cut too small and too large, drafted with unlike sides and with darts.
+// How drafts fit as worn, and how surely they come to rest: `npm run bench -- worn`, with a number behind it for more women and names
+// of styles for these alone. Each style is drafted as it is, and as before two of the rules of drafting; each garment is started from
+// disturbed places, meshed more finely, cut too small and too large, drafted with unlike sides and with darts.
 
 import { NAMED_STYLES } from '../../src/document';
 import {
