@@ -46,7 +46,7 @@ describe('coming to rest', () => {
       const other = wear(measurements, style, body, { disturb: DISTURBED.get(way) }).draped;
       for (const { other: second } of [usual, other]) expect(second?.apart).toBeGreaterThan(10);
       expect(farthestApart(other, usual)).toBeLessThan(0.5);
-      // A start alone, where the usual solver has three and waves, comes to the rest of more energy.
+      // One start alone, which nothing pushes, comes to the rest of more energy.
       const coarse = wear(measurements, style, body, { width: 24 }).draped;
       const alone = wear(measurements, style, body, { from: coarse }).draped;
       expect(farthestApart(alone, usual)).toBeCloseTo(usual.other?.apart ?? 0, 0);

@@ -6,15 +6,8 @@ import { COLUMN_STEP, COLUMNS } from '../body/tape';
 import type { WornBody } from '../body/wornBody';
 import type { GarmentMesh, MeshPanel } from './garmentMesh';
 
-/** Another start, to see whether the cloth comes to rest in one place, mm. */
-export interface Start {
-  /** So much higher. */
-  readonly up?: number;
-  /** So far off the body. */
-  readonly off?: number;
-}
-
-const USUAL_OFF_MM = 3;
+/** How far off the body. mm */
+const OFF_MM = 3;
 /** Panels are laid as wide as they are at least so far inside their ends, mm. */
 const INSIDE_END_MM = 18;
 const ROW_MM = 2;
@@ -32,12 +25,13 @@ interface Row {
  * Places to start from: x, y and z of every sewn vertex, mm.
  *
  * @param gap half of what is open at centre front and centre back, mm
+ * @param up how much higher than the body's marks it starts, mm
  */
 export function placeOn(
   mesh: GarmentMesh,
   body: WornBody,
   gap: { readonly front: number; readonly back: number },
-  { up = 0, off = USUAL_OFF_MM }: Start = {},
+  up = 0,
 ): Float64Array {
   const places = new Float64Array(3 * mesh.count);
   const shares = new Float64Array(mesh.count);
@@ -63,7 +57,7 @@ export function placeOn(
     while (c < COLUMNS - 2 && along[c + 1]! < at) c += 1;
     const theta = (c + (at - along[c]!) / (along[c + 1]! - along[c]!)) * COLUMN_STEP;
     const z = body.heightOf(y);
-    const r = radiusAt(body.surface, theta, z) + off;
+    const r = radiusAt(body.surface, theta, z) + OFF_MM;
     const v = mesh.sewnAs[i]!;
     places[3 * v]! += r * Math.sin(theta);
     places[3 * v + 1]! += r * Math.cos(theta);

@@ -6,7 +6,7 @@ import type { WornBody } from '../body/wornBody';
 import { type Construction, energyAt, type GarmentEnergy, makeGarmentEnergy } from '../cloth/garmentEnergy';
 import { carriedOver, type PlacedMesh } from '../mesh/carriedOver';
 import { type GarmentMesh, meshGarment } from '../mesh/garmentMesh';
-import { placeOn, type Start } from '../mesh/placing';
+import { placeOn } from '../mesh/placing';
 import { pushesOf } from './pushes';
 import { type Rest, relaxing } from './relax';
 
@@ -48,11 +48,12 @@ const COARSE_TOLERANCE = 1e-2;
 const REST_TOLERANCE = 1e-3;
 
 /**
- * Where the coarsest mesh starts. What came to rest there with the least energy is pushed and comes to rest again. Where these rests are
- * unlike, the two of least energy go on to the finer mesh, and there the one of less is taken: the top edge of a corset that ends
- * under the bust can ripple in two ways, and the back of a bodice that ends at the waist can lie in the hollow or stand off.
+ * How much higher than the body's marks the coarsest mesh starts. What came to rest there with the least energy is pushed and comes to
+ * rest again. Where these rests are unlike, the two of least energy go on to the finer mesh, and there the one of less is taken: the top
+ * edge of a corset that ends under the bust can ripple in two ways, and the back of a bodice that ends at the waist can lie in the
+ * hollow or stand off.
  */
-const STARTS: readonly Start[] = [{}, { up: 20 }];
+const STARTS_UP_MM: readonly number[] = [0, 20];
 /** Factors that the second start and each push may take on the coarsest mesh. */
 const FACTORS_OF_OTHERS = 20;
 
@@ -89,7 +90,9 @@ export function* draping(
   const first = (mesh: GarmentMesh): Started[] =>
     (from
       ? [carriedOver(from, mesh)]
-      : (width < COARSE_MM ? STARTS : STARTS.slice(0, 1)).map((start) => placeOn(mesh, body, gap, start))
+      : (width < COARSE_MM ? STARTS_UP_MM : STARTS_UP_MM.slice(0, 1)).map((up) =>
+          placeOn(mesh, body, gap, up),
+        )
     ).map((places, i) => {
       disturb?.(places);
       return { places, steps: 0, factors: 0, most: i === 0 ? MOST_FACTORS : FACTORS_OF_OTHERS };
