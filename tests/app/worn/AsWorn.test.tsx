@@ -1,7 +1,7 @@
 // The garment as worn on the page, with a worker that answers at once on the page itself.
 
 import { act, screen, within } from '@testing-library/react';
-import { describe, expect, it, vi } from 'vitest';
+import { afterEach, beforeEach, describe, expect, it, vi } from 'vitest';
 import { awaitedWedge } from '../../../src/app/components/awaited/awaitedPlace';
 import { StoreContext } from '../../../src/app/store/storeContext';
 import AsWorn from '../../../src/app/worn/AsWorn';
@@ -256,8 +256,19 @@ describe('as worn', () => {
 });
 
 describe('the garment as worn beside the table', () => {
-  it('follows a pull on a coarse mesh when the last is sewn, and is sewn on the usual one when it is let go', () => {
-    vi.useFakeTimers();
+  beforeEach(() => void vi.useFakeTimers());
+  afterEach(() => {
+    vi.useRealTimers();
+    vi.unstubAllGlobals();
+  });
+
+  const wait = (ms: number): void =>
+    act(() => {
+      vi.advanceTimersByTime(ms);
+    });
+
+  /** The draft is sewn, and a handle is taken hold of. */
+  function pulled() {
     withoutDrawing();
     const { asked, answer } = withWorker();
     const table = onTable(<SmallWorn pulling={false} onClose={vi.fn()} />);
@@ -267,22 +278,25 @@ describe('the garment as worn beside the table', () => {
           <SmallWorn pulling={pulling} onClose={vi.fn()} />
         </StoreContext>,
       );
-    const wait = (ms: number): void =>
-      act(() => {
-        vi.advanceTimersByTime(ms);
-      });
+    const pullTo = (change: (style: Style) => Style): void =>
+      act(() => table.store.getState().show((book) => changeStyle(book, change)));
     answer(asked.at(-1) as WornRequest);
     draw(true);
+    return { asked, answer, table, draw, pullTo };
+  }
+
+  it('follows a pull on a coarse mesh when it rests, and is sewn on the usual one when it is let go', () => {
+    const { asked, table, draw, pullTo } = pulled();
     wait(1000);
     // The handle has not moved yet.
     expect(asked).toHaveLength(1);
     const pulledTo = styleNamed('v-front');
-    act(() => table.store.getState().show((book) => changeStyle(book, () => pulledTo)));
+    pullTo(() => pulledTo);
     wait(1000);
     expect(asked).toHaveLength(2);
     expect(asked.at(-1)).toMatchObject({ style: pulledTo, width: 24 });
     // The pull goes on while that is being sewn: where it rests next is asked for instead.
-    act(() => table.store.getState().show((book) => changeStyle(book, () => styleNamed('cincher'))));
+    pullTo(() => styleNamed('cincher'));
     wait(1000);
     expect(asked).toHaveLength(3);
     expect(asked.at(-1)).toMatchObject({ style: styleNamed('cincher'), width: 24 });
@@ -292,80 +306,41 @@ describe('the garment as worn beside the table', () => {
     expect(asked).toHaveLength(4);
     expect(asked.at(-1)?.width).toBeUndefined();
     expect(asked.at(-1)?.style).toBe(asked[0]?.style);
-    vi.useRealTimers();
-    vi.unstubAllGlobals();
   });
 
   it('leaves the frames of a pull that goes on to the table, however long, until it rests', () => {
-    vi.useFakeTimers();
-    withoutDrawing();
-    const { asked, answer } = withWorker();
-    const table = onTable(<SmallWorn pulling={false} onClose={vi.fn()} />);
-    answer(asked.at(-1) as WornRequest);
-    table.rerender(
-      <StoreContext value={table.store}>
-        <SmallWorn pulling={true} onClose={vi.fn()} />
-      </StoreContext>,
-    );
+    const { asked, answer, pullTo } = pulled();
     const pullFor = (ms: number): void => {
-      for (let t = 0; t < ms; t += 20)
-        act(() => {
-          table.store
-            .getState()
-            .show((book) => changeStyle(book, (style) => ({ ...style, hemBelow: 50 + t / 20 })));
-          vi.advanceTimersByTime(20);
-        });
+      for (let t = 0; t < ms; t += 20) {
+        pullTo((style) => ({ ...style, hemBelow: 50 + t / 20 }));
+        wait(20);
+      }
     };
-    const rest = (): void =>
-      act(() => {
-        vi.advanceTimersByTime(400);
-      });
     pullFor(1000);
     expect(asked).toHaveLength(1);
-    rest();
+    wait(400);
     expect(asked).toHaveLength(2);
     answer(asked.at(-1) as WornRequest);
     pullFor(2000);
     expect(asked).toHaveLength(2);
-    rest();
+    wait(400);
     expect(asked).toHaveLength(3);
-    vi.useRealTimers();
-    vi.unstubAllGlobals();
   });
 
   it('takes no frame that lasts long for a rest', () => {
-    vi.useFakeTimers();
-    withoutDrawing();
-    const { asked, answer } = withWorker();
-    const table = onTable(<SmallWorn pulling={false} onClose={vi.fn()} />);
-    answer(asked.at(-1) as WornRequest);
-    table.rerender(
-      <StoreContext value={table.store}>
-        <SmallWorn pulling={true} onClose={vi.fn()} />
-      </StoreContext>,
-    );
-    const pullTo = (hemBelow: number): void =>
-      act(() =>
-        table.store.getState().show((book) => changeStyle(book, (style) => ({ ...style, hemBelow }))),
-      );
+    const { asked, pullTo } = pulled();
     // The page works for so long after each move: timers that fell due meanwhile fire before the next move is read.
     let worked = 0;
     const clock = performance.now.bind(performance);
     const now = vi.spyOn(performance, 'now').mockImplementation(() => clock() + worked);
     for (let k = 0; k < 12; k += 1) {
-      pullTo(50 + k);
+      pullTo((style) => ({ ...style, hemBelow: 50 + k }));
       worked += 600;
-      act(() => {
-        vi.advanceTimersByTime(100);
-      });
+      wait(100);
     }
     expect(asked).toHaveLength(1);
-    act(() => {
-      vi.advanceTimersByTime(1000);
-    });
+    wait(1000);
     expect(asked).toHaveLength(2);
     now.mockRestore();
-    vi.useRealTimers();
-    vi.unstubAllGlobals();
   });
 });

@@ -138,7 +138,7 @@ function written(row: LedgerRow, draft: Draft, style: Style, unit: Unit): Writte
     unit,
     ease: row.ease,
     bodyMm: row.bodyGirth,
-    takenIn: row.ease < 0 && row.bodyGirth > 0 ? percentOf(-row.ease, row.bodyGirth) : null,
+    takenIn: row.ease < 0 ? percentOf(-row.ease, row.bodyGirth) : null,
     body: write(row.bodyGirth),
     sewn: finished && write(finished.girth),
     sewnAs: sewnWord(style.closure),
