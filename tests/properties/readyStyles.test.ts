@@ -32,6 +32,33 @@ describe('a ready style', () => {
   });
 });
 
+describe('a corset that is measured from the under-bust', () => {
+  const women = drawBodies(howMany({ few: 60, all: 1200 }), 1988).filter(
+    ({ neckToUnderBust, neckToWaist }) => (neckToWaist ?? 0) - (neckToUnderBust ?? 0) < 15,
+  );
+
+  it.each(['under-bust', 'cincher'])(
+    'goes round the waist where that lies at the under-bust or above: %s',
+    (name) => {
+      const style = NAMED_STYLES.get(name)?.style;
+      if (!style) throw new Error(`there is no style ${name}`);
+      expect(women.length).toBeGreaterThan(4);
+      for (const body of women) {
+        const { pieces, proof } = draft(body, style);
+        expect(proof.ledger.map(({ level }) => level)).toContain('waist');
+        const tops = pieces.flatMap(({ edges }) =>
+          edges.filter(({ role }) => role === 'top').flatMap(({ points }) => points.map(({ y }) => y)),
+        );
+        // So much at least is above the waist line, where it can hold.
+        expect((body.neckToWaist ?? 0) - Math.max(...tops)).toBeGreaterThan(12);
+        // Half an inch above half way is at the bust line where that lies about an inch above the waist, as on one of 1,200.
+        if ((body.neckToWaist ?? 0) - (body.neckToBust ?? 0) > 30)
+          expect(Math.min(...tops)).toBeGreaterThan(body.neckToBust ?? Number.NaN);
+      }
+    },
+  );
+});
+
 describe('an edge of a ready style', () => {
   it.each([...NAMED_STYLES])('has no two points in one place: %s', (_, { style }) => {
     const runs = [...BODIES.slice(0, 6), FULL_OVER_SLIM_RIBS].flatMap((body) =>

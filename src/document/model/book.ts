@@ -6,7 +6,7 @@ import type { KeptLay } from './lays';
 import type { KeptPrint } from './prints';
 
 /** The version this build writes. A book of a lower one is migrated, of a higher one put aside. */
-export const BOOK_VERSION = 11;
+export const BOOK_VERSION = 12;
 
 /** The unit a maker reads and types in; everything is kept in mm. */
 export type Unit = 'in' | 'cm';
@@ -14,7 +14,8 @@ export type Unit = 'in' | 'cm';
 /**
  * Rules of drafting that came after version 6: of the bust dart, of wedges above the bust; after version 7: of necklines, side
  * lines and seams by hand of shouldered drafts, of a bust smaller than the girths above and below it; after version 9: of darts
- * within a panel; after version 10: of the armhole of off-shoulder bands.
+ * within a panel; after version 10: of the armhole of off-shoulder bands;
+ * after version 11: of a top edge that is measured from the under-bust where the draft goes without that level.
  */
 export const LATER_RULES = [
   'bustDart',
@@ -23,6 +24,7 @@ export const LATER_RULES = [
   'smallBust',
   'slimDarts',
   'bandArmhole',
+  'topLine',
 ] as const;
 type LaterRule = (typeof LATER_RULES)[number];
 

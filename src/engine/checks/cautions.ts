@@ -42,6 +42,7 @@ export function cautions(
     ...reductions(levels),
     ...(armhole ? roomForArm(body, armhole) : armpit(body, style, levels, top)),
     ...onBreast(style, levels, top),
+    ...topLine(style, levels, top),
     ...sitting(body, style),
     ...seams
       .filter((seam) => Math.abs(seam.lengthDifference) > UNEVEN_MM + TAPE_TOLERANCE_MM)
@@ -115,6 +116,13 @@ function onBreast({ topFrom, shoulders }: Style, levels: readonly Level[], top: 
   const over = underBust.y - top;
   if (over <= UNDER_BREAST_MM + TAPE_TOLERANCE_MM) return [];
   return [issue('topOnBreast', { over }, { field: 'topAbove' })];
+}
+
+/** A top edge that is measured from the under-bust where the draft goes without that level. */
+function topLine({ topFrom, topAbove }: Style, levels: readonly Level[], top: number): Issue[] {
+  const waist = levels.find(({ name }) => name === 'waist');
+  if (topFrom !== 'underBust' || !waist || levels.some(({ name }) => name === 'underBust')) return [];
+  return [issue('topLineEstimated', { above: waist.y - top - topAbove }, { field: 'topFrom' })];
 }
 
 /** How far the hem goes at centre front, where the lap folds. */

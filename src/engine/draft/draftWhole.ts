@@ -21,6 +21,7 @@ import { type Issue, type IssueCode, issue } from '../terms/issue';
 import { type BlockName, SIDES, type Side } from '../terms/names';
 import { type Draft, draft, draftPanels } from './draft';
 import { centreEdge, centreMarks, mateCentres, withCentresMoved } from './mateCentres';
+import { topsAlike } from './topsAlike';
 import { wholeProof } from './wholeChecks';
 
 /**
@@ -56,7 +57,8 @@ export function draftWhole(
   const { shoulders } = style;
   const nape = shoulders && shoulders.bandAbove === undefined ? napeShared(body, shoulders) : null;
   const bodies = bySide((side) => ({ ...bodiesBySide[side], ...nape }));
-  const styles = bySide((side) => styleOfSide(style, side));
+  const tops = topsAlike(style, bodies);
+  const styles = bySide((side) => styleOfSide(tops[side], side));
   const apart = bySide((side) => halfAlone(bodies[side], styles[side], altered[side]));
   const moves = mateCentres(apart);
   const drafted = bySide((side) => {
@@ -137,7 +139,10 @@ function joined(
   const proof = wholeProof(alike.levels, drafted, apart, drifts);
   const beside = extrasOfHalves(style, left.laced, { left: left.pieces, right: right.pieces });
   const issues = [
-    ...issuesOf(alike, drafted, proof.ledger),
+    ...issuesOf(alike, drafted, proof.ledger).filter(
+      // One half's edge may be drafted from the waist for the sake of the other; the style has it from the under-bust.
+      ({ code }) => code !== 'topOnBreast' || style.topFrom === 'waist',
+    ),
     ...foldIssues(style),
     ...proof.issues,
     ...beside.issues,

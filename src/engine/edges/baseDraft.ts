@@ -2,7 +2,8 @@
 
 import { type Amendments, NO_AMENDMENTS } from '../block/amendments';
 import { type Block, draftBlock } from '../block/block';
-import { type Level, topHeight } from '../block/lines/levels';
+import type { Level } from '../block/lines/levels';
+import { topHeight } from '../block/lines/topHeight';
 import type { ShoulderFrame } from '../block/shoulders/shoulderFrame';
 import { shouldersOf } from '../block/shoulders/shoulders';
 import type { Body } from '../body/body';

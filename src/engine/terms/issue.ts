@@ -55,6 +55,7 @@ export const ISSUE_KINDS = {
   armholeLength: { severity: 'note', values: ['length', 'upperArm'] },
   armholeTight: { severity: 'warn', values: ['length', 'upperArm', 'least'] },
   topAboveArmpit: { severity: 'warn', values: ['over'] },
+  topLineEstimated: { severity: 'warn', values: ['above'] },
   topOnBreast: { severity: 'warn', values: ['over'] },
   armpitUnknown: { severity: 'note', values: ['height'] },
   garmentTooShort: { severity: 'error', values: ['height', 'least'] },

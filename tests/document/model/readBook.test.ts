@@ -392,6 +392,41 @@ describe('migrations', () => {
     expect(read(band, { redrafted: true })).toBe(true);
   });
 
+  it('mark a draft of version 11 whose top edge is measured from an under-bust at the waist, below it or at the bust', () => {
+    const read = (
+      of: object,
+      style: object = { topFrom: 'underBust' },
+      more: object = {},
+      sides?: object,
+    ) => {
+      const data = JSON.parse(readFileSync(fixture(11), 'utf8'));
+      const [client] = data.clients;
+      const [draft] = client.drafts;
+      delete draft.redrafted;
+      Object.assign(draft, more);
+      Object.assign(draft.style, style);
+      delete client.sides;
+      if (sides) client.sides = sides;
+      Object.assign(client.measurements, { neckToBust: 270, neckToUnderBust: 340, neckToWaist: 390 }, of);
+      return bookOf(JSON.stringify(data)).clients[0]?.drafts[0]?.redrafted;
+    };
+    expect(read({})).toBeUndefined();
+    expect(read({ neckToUnderBust: 375 })).toBeUndefined();
+    expect(read({ neckToUnderBust: 376 })).toEqual(['topLine']);
+    expect(read({ neckToUnderBust: 400 })).toEqual(['topLine']);
+    expect(read({ neckToUnderBust: 285 })).toBeUndefined();
+    expect(read({ neckToUnderBust: 284 })).toEqual(['topLine']);
+    expect(read({ neckToUnderBust: null })).toBeUndefined();
+    expect(read({ neckToUnderBust: 400 }, { topFrom: 'waist' })).toBeUndefined();
+    const lower = (underBust: number) =>
+      read({}, undefined, {}, { leftShare: {}, rightLower: { underBust } });
+    expect(lower(35)).toBeUndefined();
+    expect(lower(36)).toEqual(['topLine']);
+    const marked = (redrafted: unknown) => read({ neckToUnderBust: 400 }, undefined, { redrafted });
+    expect(marked(['slimDarts'])).toEqual(['slimDarts', 'topLine']);
+    expect(marked(true)).toBe(true);
+  });
+
   it('leave alone what was kept to compare with', () => {
     const data = JSON.parse(readFileSync(fixture(5), 'utf8'));
     const kept = data.clients.flatMap(({ drafts }: { drafts: { comparison: unknown }[] }) =>

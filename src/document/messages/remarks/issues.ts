@@ -175,6 +175,8 @@ const SENTENCES: Sentences = catalogue<Sentences>({
     `The top edge at the side stands ${written(values.over)} higher than the underarm and would cut in. Lower the top edge.`,
   topOnBreast: ({ written, values }) =>
     `The top edge is measured from the waist and stands ${written(values.over)} above the under-bust line, on the breast. Measure it from the under-bust line, or lower it.`,
+  topLineEstimated: ({ written, values }) =>
+    `The top edge is measured from the under-bust line, which the draft goes without; it is measured from half way between bust and waist instead, ${written(values.above)} above the waist. Measure neck to under-bust again, or measure the top edge from the waist.`,
   garmentTooShort: ({ written, values }) =>
     values.height >= 1
       ? `Only ${written(values.height)} is left between top edge and hem; ${written(values.least)} is the least that can be sewn. Lower the hem or raise the top edge.`

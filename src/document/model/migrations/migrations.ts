@@ -10,6 +10,7 @@ import { fromVersion7 } from './fromVersion7';
 import { fromVersion8 } from './fromVersion8';
 import { fromVersion9 } from './fromVersion9';
 import { fromVersion10 } from './fromVersion10';
+import { fromVersion11 } from './fromVersion11';
 import type { Migrations } from './migrate';
 
 /**
@@ -27,4 +28,5 @@ export const MIGRATIONS: Migrations = {
   8: fromVersion8,
   9: fromVersion9,
   10: fromVersion10,
+  11: fromVersion11,
 };

@@ -43,7 +43,7 @@ export const nearestLevel = (levels: readonly Level[], y: number): LevelName =>
   levels.reduce((best, level) => (Math.abs(level.y - y) < Math.abs(best.y - y) ? level : best)).name;
 
 /** Two levels nearer to each other than this cannot have two girths: the optional one is left out. mm */
-const LEAST_APART_MM = 15;
+export const LEAST_APART_MM = 15;
 
 const OPTIONAL: readonly LevelName[] = ['overBust', 'underBust', 'highHip'];
 
@@ -121,7 +121,7 @@ function heightsOf(body: Body, style: Style): Partial<Record<LevelName, number>>
 }
 
 /** The over-bust girth is taped at the armpit, so its line lies there, unless the style sets it. mm */
-function overBustHeight(
+export function overBustHeight(
   { neckToBust, neckToWaist, underarmToWaist }: Body,
   { overBustAbove }: Style,
 ): number {
@@ -134,29 +134,6 @@ function overBustHeight(
 /** As measured, or half way between waist and hip (common practice, no source). mm */
 const highHipHeight = ({ neckToWaist, neckToHip, waistToHighHip }: Body): number =>
   waistToHighHip === null ? (neckToWaist + neckToHip) / 2 : neckToWaist + waistToHighHip;
-
-/** A level top edge at the armpit stands so far under it, mm. Our own bound, no source. */
-const UNDER_ARMPIT_MM = 12;
-
-/**
- * How far under its line a level top edge lies that the style asks for 0 above it, mm: 12 from an over-bust line at the measured
- * armpit, else 0.
- */
-export const topUnderLine = (
-  { underarmToWaist }: Pick<Body, 'underarmToWaist'>,
-  { topFrom, overBustAbove }: Pick<Style, 'topFrom' | 'overBustAbove'>,
-): number =>
-  topFrom === 'overBust' && overBustAbove === undefined && underarmToWaist !== null ? UNDER_ARMPIT_MM : 0;
-
-/** Height of the level top edge, mm below the shoulder level. */
-export function topHeight(body: Body, style: Style): number {
-  const lines = {
-    overBust: overBustHeight(body, style),
-    underBust: body.neckToUnderBust,
-    waist: body.neckToWaist,
-  };
-  return lines[style.topFrom] + topUnderLine(body, style) - style.topAbove;
-}
 
 const heightOf = (heights: Partial<Record<LevelName, number>>, name: LevelName): number =>
   heights[name] as number;

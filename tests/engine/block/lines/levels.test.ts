@@ -4,8 +4,10 @@ import { describe, expect, it } from 'vitest';
 import {
   DEFAULT_STYLE,
   draft,
+  draftWhole,
   inches,
   type Measurements,
+  SIDES,
   type Style,
   withPoints,
 } from '../../../../src/engine';
@@ -55,6 +57,68 @@ describe('a level top edge', () => {
       neckToWaist - 70,
       9,
     );
+  });
+});
+
+describe('a top edge that is measured from the under-bust', () => {
+  const edge = (underBust: number, topAbove = -6) =>
+    drafted({ neckToUnderBust: underBust }, { topFrom: 'underBust', topAbove });
+  const said = ({ made }: ReturnType<typeof drafted>) =>
+    made.issues.filter(({ code }) => code === 'topLineEstimated');
+  const between = (neckToBust + neckToWaist) / 2;
+
+  it('is measured from where the under-bust was measured as long as the draft has that level', () => {
+    for (const underBust of [neckToBust + 15, neckToBust + 60, neckToWaist - 15]) {
+      expect(edge(underBust).top).toBeCloseTo(underBust + 6, 9);
+      expect(said(edge(underBust))).toEqual([]);
+    }
+  });
+
+  it('is measured from half way between bust and waist where it does not, and that is said', () => {
+    for (const underBust of [neckToBust - 5, neckToBust + 14.9, neckToWaist - 14.9, neckToWaist + 10]) {
+      const of = edge(underBust);
+      expect(of.levels.has('underBust')).toBe(false);
+      expect(of.top).toBeCloseTo(between + 6, 9);
+      expect(edge(underBust, 12).top).toBeCloseTo(between - 12, 9);
+      expect(said(of)).toEqual([
+        {
+          code: 'topLineEstimated',
+          severity: 'warn',
+          at: { field: 'topFrom' },
+          values: { above: expect.closeTo(neckToWaist - between, 9) },
+        },
+      ]);
+    }
+  });
+
+  it('is measured alike on both halves where one of them goes without the level', () => {
+    const body = { ...MEAN_BODY, neckToUnderBust: neckToWaist - 18 };
+    const style: Style = { ...DEFAULT_STYLE, topFrom: 'underBust', topAbove: -6 };
+    const tops = (underBust: number) => {
+      const whole = draftWhole(body, style, { leftShare: {}, rightLower: { underBust } });
+      return { whole, at: SIDES.map((side) => whole.halves?.[side].span?.top) };
+    };
+    expect(tops(2).at).toEqual([neckToWaist - 12, neckToWaist - 10].map((y) => expect.closeTo(y, 9)));
+    const { whole, at } = tops(10);
+    expect(at).toEqual([between + 6, between + 6].map((y) => expect.closeTo(y, 9)));
+    expect(whole.issues.filter(({ code }) => code === 'topLineEstimated')).toHaveLength(1);
+    expect(whole.issues.map(({ code }) => code)).not.toContain('topOnBreast');
+    // The left half is the one that goes without, where the under-bust lies higher on the right.
+    const other = draftWhole({ ...body, neckToUnderBust: neckToWaist - 10 }, style, {
+      leftShare: {},
+      rightLower: { underBust: -20 },
+    });
+    expect(SIDES.map((side) => other.halves?.[side].span?.top)).toEqual(
+      [between + 6, between + 6].map((y) => expect.closeTo(y, 9)),
+    );
+  });
+
+  it('leaves an edge alone that is measured from another line', () => {
+    const low = { neckToUnderBust: neckToWaist + 10 };
+    for (const style of [{}, { topFrom: 'waist', topAbove: 60 }] as const) {
+      expect(drafted(low, style).top).toBe(drafted({}, style).top);
+      expect(said(drafted(low, style))).toEqual([]);
+    }
   });
 });
 

@@ -25,7 +25,7 @@ export const DRAFT = catalogue({
         : `${manual} of ${plural(count, { one: 'one wedge', other: `${count} wedges` })} sized by hand`,
   },
   redrafted: {
-    told: 'Since this draft was kept, the rules of drafting have changed: below the waist the cloth is let out round the body and not at the side, the front has the whole of the bust, the top edge follows the armpit, where front or back widens above the bust, the seams beside the side seam let out half of it, and with shoulders the seam up from the bust takes more where the girth above the bust asks for it. What was asked for before is kept to compare with; its wedges are drawn by the new rules too. With shoulders a round neckline keeps its width farther down, the side line leans less above the bust, and a seam sized by hand opens above as its intake at the over-bust line asks; where the bust is smaller than the girths above and below it, front and back share what is missing. A dart within a panel stands upright, and comes to its points straight or slimmer. The armhole of an off-shoulder band is one hollow.',
+    told: 'Since this draft was kept, the rules of drafting have changed: below the waist the cloth is let out round the body and not at the side, the front has the whole of the bust, the top edge follows the armpit, where front or back widens above the bust, the seams beside the side seam let out half of it, and with shoulders the seam up from the bust takes more where the girth above the bust asks for it. What was asked for before is kept to compare with; its wedges are drawn by the new rules too. With shoulders a round neckline keeps its width farther down, the side line leans less above the bust, and a seam sized by hand opens above as its intake at the over-bust line asks; where the bust is smaller than the girths above and below it, front and back share what is missing. A dart within a panel stands upright, and comes to its points straight or slimmer. The armhole of an off-shoulder band is one hollow. A top edge measured from an under-bust line that the draft goes without is measured from half way between bust and waist.',
     bandArmhole:
       'Since this draft was kept, the rule of the armhole of an off-shoulder band has changed: it is one hollow down to the corner under the arm, which on wide bodies bent back there, and on those it lies farthest in above half its height.',
     bustDart:
@@ -38,6 +38,8 @@ export const DRAFT = catalogue({
       'Since this draft was kept, a rule of drafting has changed: where the bust is smaller than the girths above and below it, front and back share what is missing, which was all taken from the front.',
     slimDarts:
       'Since this draft was kept, the rule of darts within a panel has changed: a dart that was not moved by hand stands upright at its place at the waist, comes to its points straight or slimmer, and where it would be blunt there a seam beside it takes more. Its girths are as they were.',
+    topLine:
+      'Since this draft was kept, a rule of drafting has changed: where the under-bust lies at the waist, below it or at the bust, the draft goes without that line, and a top edge measured from it is measured from half way between bust and waist.',
     read: 'Understood',
   },
   sideChoice: { legend: 'Side shown', left: 'Left', right: 'Right' },
