@@ -52,7 +52,7 @@ describe('a corset that is measured from the under-bust', () => {
         // So much at least is above the waist line, where it can hold.
         expect((body.neckToWaist ?? 0) - Math.max(...tops)).toBeGreaterThan(12);
         // Half an inch above half way, and up to 7 mm more at a trued seam, is at the bust line where that is so near the waist.
-      if ((body.neckToWaist ?? 0) - (body.neckToBust ?? 0) > 40)
+        if ((body.neckToWaist ?? 0) - (body.neckToBust ?? 0) > 40)
           expect(Math.min(...tops)).toBeGreaterThan(body.neckToBust ?? Number.NaN);
       }
     },
