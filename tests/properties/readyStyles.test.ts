@@ -5,7 +5,9 @@ import { NAMED_STYLES } from '../../src/document';
 import { draft, type Measurements } from '../../src/engine';
 import { drawBodies, MEAN_BODY } from '../support/bodies/drawBodies';
 import { withShoulders } from '../support/bodies/sizedBodies';
+import { TELLING_BODIES } from '../support/bodies/tellingBodies';
 import { howMany } from '../support/howMany';
+import { tipsAtArmhole } from '../support/judges/cutter';
 
 const BODIES: readonly Measurements[] = drawBodies(howMany({ few: 12, all: 150 }), 2112).map((body) => ({
   ...body,
@@ -85,6 +87,18 @@ describe('what a cutter would redraw', () => {
         expect(said.filter((codes) => codes.has(code)).length, code).toBeLessThanOrEqual(1);
     },
   );
+
+  it('is no tip at the armhole under 30 degrees, and of the front’s panel at the side none under 36', () => {
+    const style = NAMED_STYLES.get('armhole-bridal')?.style;
+    if (!style) throw new Error('there is no such style');
+    const women = drawBodies(howMany({ few: 60, all: 300 }), 77).map(withShoulders);
+    for (const body of [...women, ...TELLING_BODIES.map(([, measurements]) => measurements)]) {
+      const tips = tipsAtArmhole(draft(body, style));
+      expect(tips).toHaveLength(6);
+      for (const { piece, angle } of tips)
+        expect(angle, piece).toBeGreaterThan(piece === 'front-3' ? 36 : 30);
+    }
+  });
 
   it.each(['under-bust', 'cincher', 'bridal-bodice', 'armhole-bridal'])(
     'is not left to the side seam under a full cup over slim ribs: %s',

@@ -212,7 +212,7 @@ export const NAMED_STYLES: ReadonlyMap<string, NamedStyle> = new Map<string, Nam
         shoulders: USUAL_SHOULDERS,
         wedges: [
           { ...balancedWedge('front-bust', 'front', 0, 3), endsAt: { edge: 'armhole', part: 0.43 } },
-          { ...balancedWedge('front-side', 'front', 0.6, 2.5), endsAt: { edge: 'armhole', part: 0.74 } },
+          { ...balancedWedge('front-side', 'front', 0.6, 2.5), endsAt: { edge: 'armhole', part: 0.75 } },
           { ...balancedWedge('back-side', 'back', 0, 2), endsAt: { edge: 'armhole', part: 0.65 } },
         ],
       },

@@ -1,8 +1,9 @@
-// What cannot be sewn as it is drawn: seams and edges that bend too tightly, seams that lean too far, and a top edge that
-// makes a beak at the underarm. Read off the finished pieces.
+// What cannot be sewn as it is drawn: seams and edges that bend too tightly, seams that lean too far, a top edge that makes a beak at
+// the underarm, and a panel that ends in a narrow tip at the armhole. Read off the finished pieces.
 
 import { type Level, nearestLevel } from '../block/lines/levels';
 import { bendTighterThan, leanOver, pointAlong, type Reading } from '../geometry/bend';
+import { ringPairs } from '../geometry/lists';
 import type { Point } from '../geometry/point';
 import { edgeAt, edgesAt, outerEdge } from '../pieces/edgeLookup';
 import type { FinishedSeam } from '../pieces/finishedSeam';
@@ -24,6 +25,12 @@ const LEAST_UNDERARM_RAD = (75 * Math.PI) / 180;
 
 /** The angle at the underarm is read so far along both edges, because a beak bends back nearer the seam. mm */
 const UNDERARM_MM = 15;
+
+/** Where a seam ends in the armhole, a narrower tip than this frays before it is sewn; our own bound. rad */
+const LEAST_TIP_RAD = (25 * Math.PI) / 180;
+
+/** A tip is read so far along both its edges: farther down it widens. mm */
+const TIP_MM = 12;
 
 /** Warnings about seams, those of open darts among them, and about the edges of all pieces. */
 export function sewingIssues(
@@ -79,6 +86,9 @@ function edgeIssues(piece: Piece, levels: readonly Level[]): Issue[] {
       };
       return [issue('edgeBendsTightly', { radius: bend.value, least: LEAST_EDGE_RADIUS_MM }, place)];
     }),
+    ...tipsAtArmhole(piece)
+      .filter((angle) => angle < LEAST_TIP_RAD)
+      .map((angle) => issue('armholeTip', { angle }, { block: piece.block, piece: identityOf(piece) })),
     ...(underarm !== null && underarm < LEAST_UNDERARM_RAD
       ? [issue('underarmBeak', { angle: underarm }, { block: piece.block, piece: identityOf(piece) })]
       : []),
@@ -95,14 +105,25 @@ function underarmAngle(piece: Piece): number | null {
   const side = outerEdge(piece);
   // Counter-clockwise, the edge towards the side is walked up, and the first part of the top edge comes next.
   const [edge] = edgesAt(piece, 'top');
-  const corner = edge?.points[0];
-  if (!side.isSideSeam || !edge || !corner) return null;
-  const below = pointAlong([...side.points].reverse(), UNDERARM_MM);
-  const beside = pointAlong(edge.points, UNDERARM_MM);
-  const ux = below.x - corner.x;
-  const uy = below.y - corner.y;
-  const vx = beside.x - corner.x;
-  const vy = beside.y - corner.y;
+  if (!side.isSideSeam || !edge) return null;
+  return angleBetween([...side.points].reverse(), edge.points, UNDERARM_MM);
+}
+
+/** The angle inside a piece wherever a seam that is no side seam meets the armhole, rad. */
+function tipsAtArmhole({ edges }: Piece): number[] {
+  if (!edges.some(({ role }) => role === 'armhole')) return [];
+  return ringPairs(edges).flatMap(([edge, next]) => {
+    const [seam, other] = edge.role === 'seam' ? [edge, next] : [next, edge];
+    if (seam.role !== 'seam' || other.role !== 'armhole' || seam.isSideSeam || seam.dart) return [];
+    return [angleBetween([...edge.points].reverse(), next.points, TIP_MM)];
+  });
+}
+
+/** The angle between two lines that leave one point, read so far along both, rad. */
+function angleBetween(one: readonly Point[], other: readonly Point[], along: number): number {
+  const [corner, a, b] = [one[0], pointAlong(one, along), pointAlong(other, along)];
+  if (!corner) return Math.PI;
+  const [ux, uy, vx, vy] = [a.x - corner.x, a.y - corner.y, b.x - corner.x, b.y - corner.y];
   return Math.abs(Math.atan2(ux * vy - uy * vx, ux * vx + uy * vy));
 }
 

@@ -66,6 +66,7 @@ export const ISSUE_KINDS = {
   seamBendsTightly: { severity: 'warn', values: ['radius', 'least'] },
   edgeBendsTightly: { severity: 'warn', values: ['radius', 'least'] },
   seamLeansFar: { severity: 'warn', values: ['angle'] },
+  armholeTip: { severity: 'warn', values: ['angle'] },
   underarmBeak: { severity: 'warn', values: ['angle'] },
   letOutPastAllowance: { severity: 'note', values: ['out', 'allowance'] },
   sidePushedOut: { severity: 'note', values: ['by'] },

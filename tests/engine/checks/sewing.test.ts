@@ -6,6 +6,7 @@ import { NAMED_STYLES } from '../../../src/document';
 import {
   balancedWedge,
   DEFAULT_STYLE,
+  type Draft,
   draft,
   type Issue,
   type Measurements,
@@ -15,6 +16,7 @@ import { bandIssues, bandWalk } from '../../../src/engine/checks/bandWalk';
 import { bendTighterThan, leanOver } from '../../../src/engine/geometry/bend';
 import { MEAN_BODY } from '../../support/bodies/drawBodies';
 import { SIZED_BODIES, withShoulders } from '../../support/bodies/sizedBodies';
+import { tipsAtArmhole } from '../../support/judges/cutter';
 
 /** A quarter of a circle as a polyline of short chords. */
 const quarter = (radius: number, count = 2 * radius) =>
@@ -92,6 +94,7 @@ describe('drafts of usual bodies', () => {
           'edgeBendsTightly',
           'seamLeansFar',
           'underarmBeak',
+          'armholeTip',
           'bandUneven',
         ),
         name,
@@ -132,6 +135,30 @@ describe('an edge', () => {
     const issues = said(MEAN_BODY, dipped('smooth'), 'edgeBendsTightly');
     expect(issues.map(({ at }) => [at.piece?.id, at.edge])).toEqual([['front-1', 'hem']]);
     expect(said(MEAN_BODY, dipped('corner'), 'edgeBendsTightly')).toEqual([]);
+  });
+});
+
+describe('the tip of a panel at the armhole', () => {
+  const endingAt = (part: number): Draft => {
+    const { style } = NAMED_STYLES.get('armhole-bridal') ?? {};
+    if (!style) throw new Error('there is no such style');
+    const wedges = style.wedges.map((wedge) =>
+      wedge.id === 'front-side' ? { ...wedge, endsAt: { edge: 'armhole', part } as const } : wedge,
+    );
+    return draft(withShoulders(MEAN_BODY), { ...style, wedges });
+  };
+
+  it('is told under 25 degrees, with its angle', () => {
+    const angles = [0.6, 0.63, 0.66, 0.7, 0.75].map((part) => {
+      const made = endingAt(part);
+      const tip = tipsAtArmhole(made).find(({ piece }) => piece === 'front-3')?.angle ?? Number.NaN;
+      const told = made.issues.filter(({ code }) => code === 'armholeTip');
+      expect(told.map(({ at }) => at.piece?.id)).toEqual(tip < 25 ? ['front-3'] : []);
+      for (const { values } of told) expect(((values.angle ?? 0) * 180) / Math.PI).toBeCloseTo(tip, 0);
+      return tip;
+    });
+    expect(Math.min(...angles)).toBeLessThan(25);
+    expect(Math.max(...angles)).toBeGreaterThan(40);
   });
 });
 

@@ -211,17 +211,36 @@ function without(row: readonly number[], other: readonly number[]): number[] {
 /** Over so much of two edges their corner is read. mm */
 const CORNER_MM = 8;
 
+/** The angle between two edges, the end of the first being the start of the second, degrees. */
+function angleAt(before: readonly Point[], after: readonly Point[], reach: number): number {
+  const corner = after[0] as Point;
+  const [a, b] = [along([...before].reverse(), reach), along(after, reach)];
+  const cos =
+    ((a.x - corner.x) * (b.x - corner.x) + (a.y - corner.y) * (b.y - corner.y)) /
+    (away(a, corner) * away(b, corner));
+  return (Math.acos(cos) * 180) / Math.PI;
+}
+
 /** The angle between lower edge and armhole of each off-shoulder band, degrees. */
 export function cornerAtTop(draft: Draft): number[] {
   return bands(draft).flatMap(({ edges }) => {
     const armhole = edges.find(({ role }) => role === 'armhole');
     const lower = edges[edges.findIndex((edge) => edge === armhole) - 1];
-    const corner = armhole?.points[0];
-    if (!armhole || !lower || !corner) return [];
-    const [a, b] = [along([...lower.points].reverse(), CORNER_MM), along(armhole.points, CORNER_MM)];
-    const cos =
-      ((a.x - corner.x) * (b.x - corner.x) + (a.y - corner.y) * (b.y - corner.y)) /
-      (away(a, corner) * away(b, corner));
-    return [(Math.acos(cos) * 180) / Math.PI];
+    return armhole && lower ? [angleAt(lower.points, armhole.points, CORNER_MM)] : [];
   });
+}
+
+/** Over so much of a seam and of the armhole the tip between them is read. mm */
+const TIP_MM = 12;
+
+/** The angle of each panel's tip where a seam that parts two panels ends in the armhole, degrees. */
+export function tipsAtArmhole({ pieces }: Draft): { piece: string; angle: number }[] {
+  return pieces.flatMap(({ id, edges }) =>
+    edges.flatMap((edge, i) => {
+      const next = edges[(i + 1) % edges.length] as (typeof edges)[number];
+      const [seam, other] = edge.role === 'seam' ? [edge, next] : [next, edge];
+      if (seam.role !== 'seam' || other.role !== 'armhole' || seam.isSideSeam) return [];
+      return [{ piece: id, angle: angleAt(edge.points, next.points, TIP_MM) }];
+    }),
+  );
 }

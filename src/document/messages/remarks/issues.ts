@@ -191,6 +191,8 @@ const SENTENCES: Sentences = catalogue<Sentences>({
     `Near the ${level}, the ${edge} of ${piece} bends to a radius of ${written(values.radius)}; under ${written(values.least)} it cannot be sewn. Move its places apart, or make one a corner.`,
   seamLeansFar: ({ seam, level, degrees, values }) =>
     `Near the ${level}, ${seam} leans ${degrees(values.angle)} from upright. Take more into the wedges there, or look at the measurements beside that level.`,
+  armholeTip: ({ pieceFirst, degrees, values }) =>
+    `${pieceFirst} ends at the armhole in a tip of ${degrees(values.angle)}, too narrow to sew well. Let its seam end lower in the armhole, or nearer the side.`,
   underarmBeak: ({ piece, degrees, values }) =>
     `The top edge of ${piece} meets the side seam at ${degrees(values.angle)} and makes a beak at the underarm. Pull in less at the over-bust, or let the wedges take more of it there.`,
   letOutPastAllowance: ({ pieceFirst, seam, written, values }) =>
