@@ -22,7 +22,7 @@ const SCREEN = ['tests/app/**/*.test.{ts,tsx}'];
 /** Of many drawn bodies or styles, and of garments that are sewn until they rest. */
 const PROPERTIES = [
   'tests/properties/**/*.test.ts',
-  'tests/engine/worn/{comesToRest,everyStyleRests,faultsShow}.test.ts',
+  'tests/engine/worn/{comesToRest,everyStyleRests,faultsShow,topEdgeLies}.test.ts',
   'tests/engine/block/{shoulderWedge,turnIntake}.test.ts',
   'tests/engine/body/frontArcs.test.ts',
   'tests/document/presets/styles.test.ts',

@@ -81,7 +81,6 @@ export const NAMED_STYLES: ReadonlyMap<string, NamedStyle> = new Map<string, Nam
         ...DEFAULT_STYLE,
         balance: FEWER,
         topFrom: 'underBust',
-        topAbove: inches(0.5),
         hemBelow: inches(4.5),
         hemShape: hem('dipped'),
         closure: { front: 'busk', back: 'lacing', lacingGap: inches(2) },

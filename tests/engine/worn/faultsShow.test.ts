@@ -95,7 +95,7 @@ describe('a fault of the draft', () => {
   });
 
   it.each(['default', 'under-bust'])(
-    'makes the score of a garment 4 %% too small or too large worse, also of one that reduces: %s',
+    'makes the score of a garment too small or too large by 4 in 100 worse, also of one that reduces: %s',
     (name) => {
       const style = NAMED_STYLES.get(name)?.style;
       if (!style) throw new Error(`no style ${name}`);
