@@ -32,11 +32,31 @@ const triples = (list: Float32Array): [number, number, number][] =>
     (_, i) => [...list.subarray(3 * i, 3 * i + 3)] as [number, number, number],
   );
 
+const tenths = (mm: number): number => Math.round(10 * mm) + 0;
+
 describe('a sewn garment as a picture', () => {
   it('has both halves, mirror images of each other', () => {
     const xs = triples(picture.places).map(([x]) => x);
     expect(Math.min(...xs)).toBeCloseTo(-Math.max(...xs), 3);
     expect(new Set(picture.panelOf).size).toBe(drafted.pieces.length);
+  });
+
+  it('shades the body alike on both sides, and has some of it above and below', () => {
+    const { places, normals } = picture.body;
+    const lit = triples(normals);
+    const mirrored = new Map(triples(places).map(([x, y, z], i) => [[x, y, z].map(tenths).join(' '), i]));
+    let pairs = 0;
+    for (const [i, [x, y, z]] of triples(places).entries()) {
+      const other = mirrored.get([-x, y, z].map(tenths).join(' '));
+      if (other === undefined || Math.abs(x) < 1) continue;
+      pairs += 1;
+      const [[nx, ny, nz], [mx, my, mz]] = [lit[i] ?? [0, 0, 0], lit[other] ?? [0, 0, 0]];
+      expect(Math.hypot(nx + mx, ny - my, nz - mz)).toBeLessThan(1e-4);
+    }
+    expect(pairs).toBeGreaterThan(places.length / 4);
+    const heights = (list: Float32Array): number[] => triples(list).map(([, , z]) => z);
+    expect(Math.max(...heights(places)) - Math.max(...heights(picture.places))).toBeGreaterThan(88);
+    expect(Math.min(...heights(picture.places)) - Math.min(...heights(places))).toBeGreaterThan(88);
   });
 
   it('laces across the gap', () => {

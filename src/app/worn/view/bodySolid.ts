@@ -16,25 +16,36 @@ interface Skin extends Omit<Solid, 'normals'> {
   readonly around: number;
 }
 
-const ROW_MM = 9;
-const BELOW_LAST_MM = 90;
+const ROW_MM = 4.5;
+/** The body is shown so far beyond the garment, and fades into the page over so much more, mm. */
+export const BODY_BEYOND_MM = 8;
+export const FADING_MM = 80;
+
+/** The skin goes on so far where it has faded: it hides the inside of the body from a camera that looks down into it, mm. */
+const HIDING_MM = 60;
 /** Columns that are left out between two that are drawn. */
-const EVERY = 4;
+const EVERY = 2;
 
 /**
- * The body's skin from above the bust to below the hip, pressed in where the cloth presses it; the left half of a left body, the
- * right half of a right one.
+ * As much of the body's skin as is seen beyond the garment, pressed in where the cloth presses it; the left half of a left body,
+ * the right half of a right one.
  */
 export function bodySolid(halves: readonly WornHalf[], cloth: WholeMesh): Solid {
-  const { places, triangles } = yielding(skinOf(halves), cloth);
+  const { places, triangles } = yielding(skinOf(halves, cloth), cloth);
   return { places, triangles, normals: unitNormals(places, triangles) };
 }
 
-function skinOf(halves: readonly WornHalf[]): Skin {
+function skinOf(halves: readonly WornHalf[], { places: cloth }: WholeMesh): Skin {
   const [left, right = left] = halves;
   if (!left || !right) return { places: new Float32Array(0), triangles: new Uint32Array(0), around: 1 };
   const zOf = (name: LevelName): number => left.body.levels.find((level) => level.name === name)?.z ?? 0;
-  const [top, bottom] = [Math.min(-20, zOf('overBust') + 130), zOf('hip') - BELOW_LAST_MM];
+  let [top, bottom] = [Number.NEGATIVE_INFINITY, Number.POSITIVE_INFINITY];
+  for (let i = 2; i < cloth.length; i += 3) {
+    top = Math.max(top, cloth[i] as number);
+    bottom = Math.min(bottom, cloth[i] as number);
+  }
+  top = Math.min(-20, zOf('overBust') + 130, top + BODY_BEYOND_MM + FADING_MM + HIDING_MM);
+  bottom = Math.max(zOf('hip') - 90, bottom - BODY_BEYOND_MM - FADING_MM - HIDING_MM);
   const rows = Math.ceil((top - bottom) / ROW_MM);
   const places: number[] = [];
   let around = 0;
@@ -51,7 +62,10 @@ function skinOf(halves: readonly WornHalf[]): Skin {
   for (let j = 0; j < rows; j += 1)
     for (let i = 0; i < around; i += 1) {
       const [a, b] = [j * around + i, j * around + ((i + 1) % around)];
-      triangles.push(a, a + around, b, b, a + around, b + around);
+      const [c, d] = [a + around, b + around];
+      // Parted along the crease under the breast, which falls from the middle to both sides; across it the shading has teeth.
+      if (i < around / 2) triangles.push(a, c, d, a, d, b);
+      else triangles.push(a, c, b, b, c, d);
     }
   return { places: Float32Array.from(places), triangles: Uint32Array.from(triangles), around };
 }
@@ -61,7 +75,7 @@ const UNDER_MM = 2;
 const REACH_MM = 18;
 
 /** Times that hollows between two places of the cloth are evened out. */
-const EVENED = 4;
+const EVENED = 16;
 
 /** The body's skin pressed in where the cloth presses it, so that it does not come out through the cloth. */
 function yielding(
@@ -87,16 +101,7 @@ function yielding(
       if (depth > (depths[v] as number)) depths[v] = depth;
     }
   }
-  for (let round = 0; round < EVENED; round += 1) {
-    const sums = new Float32Array(depths.length);
-    const shares = new Float32Array(depths.length);
-    for (const [k, v] of triangles.entries()) {
-      const next = triangles[k - (k % 3) + ((k + 1) % 3)] ?? v;
-      sums[v] = (sums[v] ?? 0) + (depths[next] ?? 0);
-      shares[v] = (shares[v] ?? 0) + 1;
-    }
-    for (const [v, sum] of sums.entries()) depths[v] = Math.max(depths[v] ?? 0, sum / (shares[v] || 1));
-  }
+  for (let round = 0; round < EVENED; round += 1) evenOut(depths, around);
   const pressed = places.slice();
   for (const [v, depth] of depths.entries()) {
     const [i, j] = [3 * v, 3 * v + 1];
@@ -106,4 +111,15 @@ function yielding(
     pressed[j] = y * (1 - depth / r);
   }
   return { places: pressed, triangles };
+}
+
+/** Makes each depth at least the mean of those beside it, above it and below it. */
+function evenOut(depths: Float32Array, around: number): void {
+  const last = depths.slice();
+  const at = (v: number): number => last[v] as number;
+  for (let v = around; v < depths.length - around; v += 1) {
+    const i = v % around;
+    const [before, after] = [i === 0 ? v + around - 1 : v - 1, i === around - 1 ? v - around + 1 : v + 1];
+    depths[v] = Math.max(at(v), (at(v - around) + at(v + around) + at(before) + at(after)) / 4);
+  }
 }

@@ -1,7 +1,7 @@
 // Draws body and garment with WebGL 2: light, bands of colour with lines between them, seams, bones and lacing.
 
 import type { Unit } from '../../../document';
-import type { Solid } from './bodySolid';
+import { BODY_BEYOND_MM, FADING_MM, type Solid } from './bodySolid';
 import { type Camera, type Frame, projection } from './camera';
 import {
   EYELET_FRAGMENT,
@@ -56,10 +56,6 @@ const STROKES: readonly Stroke[] = [
   { of: 'lacing', colour: CORD, alpha: 1, mm: 1.8, px: 1.5 },
 ];
 const EYELET = { mm: 6, px: 5, ring: [0.8, 0.77, 0.68], hole: INK } as const;
-
-/** The body is shown so far beyond the garment, and fades into the page over so much more, mm. */
-const BODY_BEYOND_MM = 8;
-const FADING_MM = 80;
 
 /** Null where the browser has no WebGL 2. */
 export function makeGlDrawing(canvas: HTMLCanvasElement): Drawing | null {
