@@ -1,4 +1,5 @@
-// The kinds of tests, each a project of the test runner by its name, so that a run can leave out whole kinds: `--project=pure`.
+// The kinds of tests, each a project of the test runner by its name, so that a run can leave out whole kinds: `--project=pure`. A run
+// that names none joins kinds that are loaded alike.
 
 import { availableParallelism } from 'node:os';
 import type { TestProjectInlineConfiguration } from 'vitest/config';
@@ -53,13 +54,20 @@ const AS_NODE: NonNullable<TestProjectInlineConfiguration['test']> = {
   experimental: { viteModuleRunner: false, nodeLoader: false },
 };
 
-/**
- * Files of a kind share what is loaded, because they leave nothing behind for each other; those of `replacing` do not. A worker is
- * kept for files of its own kind; one kind comes after the other, by name, and a worker that is free begins with the next. A
- * worker more than there are cores, where the test runner would take one less: a file that waits for a browser or a process leaves
- * its core to another.
- */
-const KINDS: readonly NonNullable<TestProjectInlineConfiguration['test']>[] = [
+type Kind = NonNullable<TestProjectInlineConfiguration['test']>;
+
+/** Tried a second time: on a loaded machine a browser may take longer than a test waits. */
+const BUILT_KIND: Kind = {
+  name: 'built',
+  include: BUILT,
+  isolate: false,
+  retry: 1,
+  globalSetup: ['tests/support/browser/builtApp.ts'],
+};
+
+const REPLACING_KIND: Kind = { name: 'replacing', include: REPLACING };
+
+const KINDS: readonly Kind[] = [
   {
     name: 'pure',
     include: ['tests/**/*.test.ts'],
@@ -68,22 +76,39 @@ const KINDS: readonly NonNullable<TestProjectInlineConfiguration['test']>[] = [
   },
   { name: 'screen', include: SCREEN, exclude: [...BUILT, ...PRINTED_PAGES, ...FAULTS], ...PAGE },
   { name: 'faults', include: FAULTS, ...PAGE },
-  { name: 'replacing', include: REPLACING },
+  REPLACING_KIND,
   { name: 'printed', include: PRINTED, exclude: [...BUILT, ...PRINTED_PAGES], ...AS_NODE },
   { name: 'printed pages', include: PRINTED_PAGES, ...PAGE },
   { name: 'process', include: PROCESS, ...AS_NODE },
   { name: 'properties', include: PROPERTIES, ...AS_NODE },
-  // Tried a second time: on a loaded machine a browser may take longer than a test waits.
-  {
-    name: 'built',
-    include: BUILT,
-    isolate: false,
-    retry: 1,
-    globalSetup: ['tests/support/browser/builtApp.ts'],
-  },
+  BUILT_KIND,
 ];
 
-export const TEST_PROJECTS: TestProjectInlineConfiguration[] = KINDS.map((test) => ({
+/**
+ * The same files: all kinds without a page are one, and all with one are another. Each start of a worker loads the test runner, the
+ * window and the app, and each project transforms the app's files: 5 s of the processor for a worker with a page, 2 s for one without.
+ */
+const JOINED: readonly Kind[] = [
+  BUILT_KIND,
+  {
+    name: 'node',
+    include: ['tests/**/*.test.ts'],
+    exclude: [...BUILT, ...SCREEN, ...PRINTED_PAGES, ...REPLACING],
+    ...AS_NODE,
+  },
+  { name: 'page', include: [...SCREEN, ...PRINTED_PAGES], exclude: BUILT, ...PAGE },
+  REPLACING_KIND,
+];
+
+const namesKinds = process.argv.some((word) => word.startsWith('--project'));
+
+/**
+ * Files of a kind share what is loaded, because they leave nothing behind for each other; those of `replacing` do not. A worker is
+ * kept for files of its own kind; one kind comes after the other, by name, and a worker that is free begins with the next. A
+ * worker more than there are cores, where the test runner would take one less: a file that waits for a browser or a process leaves
+ * its core to another.
+ */
+export const TEST_PROJECTS: TestProjectInlineConfiguration[] = (namesKinds ? KINDS : JOINED).map((test) => ({
   extends: true,
   test: { ...test, maxWorkers: availableParallelism() + 1 },
 }));
