@@ -1,7 +1,7 @@
 // How a large client book starts and is kept in the built app slowed down four times, printed and not judged:
 // `npm run bench -- kept`.
 
-import { pack } from '../../src/app/storage/records/packing';
+import { packBody } from '../../src/app/storage/records/packing';
 import { clientRecord, LAYOUT, OPEN_KEY, recordKey } from '../../src/app/storage/records/record';
 import { type Client, DEMO_CLIENT, NAMED_STYLES, type SavedDraft } from '../../src/document';
 import { drawBodies } from '../support/bodies/drawBodies';
@@ -75,7 +75,7 @@ function bookOf(count: number): { name: string; value: string }[] {
   return [
     ...clients.map((client) => ({
       name: recordKey('client', client.id),
-      value: clientRecord(client, pack),
+      value: clientRecord(client, packBody),
     })),
     { name: OPEN_KEY, value: JSON.stringify(open) },
   ];

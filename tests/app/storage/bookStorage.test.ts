@@ -443,7 +443,7 @@ describe('a book of the first layout', () => {
       const clients = whole.kind === 'book' ? whole.book.clients : [];
       expect([...clientsIn(storage).values()]).toEqual(expect.arrayContaining([...clients]));
       expect(JSON.parse(storage.kept.get(OPEN_KEY) ?? '')).toEqual({
-        layout: 2,
+        layout: LAYOUT,
         open: tab.store.getState().kept().openClient,
       });
     },

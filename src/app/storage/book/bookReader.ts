@@ -4,6 +4,6 @@
 export { fetchSteps, NO_STEPS } from '../records/migrations';
 export { headsOf, openKept } from '../records/openKept';
 export { outsideOf } from '../records/outsideOf';
-export { pack } from '../records/packing';
+export { packBody } from '../records/packing';
 export { readClientRecord } from '../records/readRecord';
 export { Move } from './move';

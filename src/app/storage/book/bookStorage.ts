@@ -80,18 +80,18 @@ export class BookStorage {
   private async takeIn(kept: Kept, also: readonly string[]): Promise<Book> {
     this.records?.start(new Map(), kept.open);
     if (kept.records.size === 0 && kept.earlier === null) return demoBook(this.options.newId());
-    const { Move, headsOf, openKept, pack, fetchSteps, NO_STEPS } = await fetchReader();
+    const { Move, headsOf, openKept, packBody, fetchSteps, NO_STEPS } = await fetchReader();
     const heads = await headsOf(kept.records);
     const { newId } = this.options;
     const openedWith = (steps: Migrations): OpenedBook => openKept(kept, { heads, newId, also, steps });
     let opened = openedWith(kept.earlier === null ? NO_STEPS : await fetchSteps());
     if (opened.isEarlier) opened = openedWith(await fetchSteps());
     const { book, known, notices, unreadable, moves } = opened;
-    this.records?.packWith(pack);
+    this.records?.packWith(packBody);
     this.hasPacking = true;
     this.records?.start(known, kept.open);
     if (this.storage && moves && kept.earlier !== null)
-      this.move = new Move(this.storage, this.options.now, moves, kept.earlier, pack);
+      this.move = new Move(this.storage, this.options.now, moves, kept.earlier);
     this.unreadable = kept.earlier !== null && !moves ? [...unreadable, BOOK_KEY] : unreadable;
     this.tell({ notices });
     this.sayRoom();
@@ -112,7 +112,7 @@ export class BookStorage {
     this.hasPacking = true;
     // Where it does not come, records stay plain.
     import('../records/packing').then(
-      ({ pack }) => this.records?.packWith(pack),
+      ({ packBody }) => this.records?.packWith(packBody),
       () => undefined,
     );
   }

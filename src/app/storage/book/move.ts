@@ -4,7 +4,8 @@ import { quarantineOnce } from '../aside/quarantine';
 import { type SaveFault, saveFaultOf } from '../device/saveStatus';
 import type { StorageLike } from '../device/storageLike';
 import type { OpenedBook } from '../records/openKept';
-import { BOOK_KEY, DEFLATED_MARK, type Pack } from '../records/record';
+import { pack } from '../records/packing';
+import { BOOK_KEY, DEFLATED_MARK } from '../records/record';
 
 export class Move {
   private isDone = false;
@@ -14,7 +15,6 @@ export class Move {
     private readonly now: () => Date,
     private readonly moves: NonNullable<OpenedBook['moves']>,
     private earlier: string,
-    private readonly pack: NonNullable<Pack>,
   ) {}
 
   /** What the mark of the storage says while the book is being moved, so that one that was broken off goes on at the next start. */
@@ -42,7 +42,7 @@ export class Move {
   shrink(): boolean {
     if (this.isDone || this.earlier.startsWith(DEFLATED_MARK)) return false;
     try {
-      const smaller = DEFLATED_MARK + this.pack(this.earlier);
+      const smaller = DEFLATED_MARK + pack(this.earlier);
       if (smaller.length >= this.earlier.length || this.storage.getItem(BOOK_KEY) !== this.earlier)
         return false;
       this.storage.setItem(BOOK_KEY, smaller);

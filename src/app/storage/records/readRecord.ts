@@ -10,7 +10,7 @@ import {
   readParts,
   type UnopenedClient,
 } from '../../../document';
-import { unpack } from './packing';
+import { unpack, unpackBody } from './packing';
 import { type ClientHead, type Head, LAYOUT, splitRecord } from './record';
 
 /** `notWhole`: the text is not as it was written. `earlier`: the record is of an earlier version, from which no step was given. */
@@ -69,6 +69,12 @@ export function bookOfRecord(text: string): RecordBook | null {
   };
 }
 
+const PLAIN_OF: Readonly<Record<Head['form'], (body: string) => string>> = {
+  plain: (body) => body,
+  deflated: unpack,
+  shared: unpackBody,
+};
+
 /** @param steps left out where the body is not to be read as a part of this version */
 function bodyOf(
   text: string,
@@ -83,7 +89,7 @@ function bodyOf(
   try {
     return {
       kind: 'read',
-      value: { head, data: JSON.parse(head.form === 'deflated' ? unpack(body) : body) },
+      value: { head, data: JSON.parse(PLAIN_OF[head.form](body)) },
     };
   } catch {
     return { kind: 'notWhole' };

@@ -4,8 +4,11 @@
 import { BOOK_VERSION, type Client, type ClientEntry, entryOf, type OwnStyle } from '../../../document';
 import { sumFrom, sumOf } from './sum';
 
-/** The layout of the storage: a key a client and a style. The first was one key for the whole book. Not the book's version. */
-export const LAYOUT = 2;
+/**
+ * The layout of the storage: a key a client and a style, bodies deflated with what all records share. The first was one key for the
+ * whole book; in the second each body was deflated by itself. Not the book's version.
+ */
+export const LAYOUT = 3;
 
 /** Where the whole book lay in the first layout. */
 export const BOOK_KEY = 'staywright.book';
@@ -36,7 +39,8 @@ interface CommonHead {
   readonly layout: number;
   /** The version of the book that the body is of. */
   readonly book: number;
-  readonly form: 'plain' | 'deflated';
+  /** How the body is written; `deflated` was that of the second layout. */
+  readonly form: 'plain' | 'deflated' | 'shared';
 }
 
 export interface ClientHead extends CommonHead, ClientEntry {
@@ -53,7 +57,7 @@ interface StyleHead extends CommonHead {
 
 export type Head = ClientHead | StyleHead;
 
-/** Deflates a text into one that a storage takes; null where that was not fetched yet. */
+/** Deflates a body into a text that a storage takes; null where that was not fetched yet. */
 export type Pack = ((json: string) => string) | null;
 
 export const clientRecord = (client: Client, pack: Pack): string =>
@@ -66,7 +70,7 @@ const COMMON = { layout: LAYOUT, book: BOOK_VERSION } as const;
 
 function recordOf(head: object, whole: object, pack: Pack): string {
   const json = JSON.stringify(whole);
-  const rest = `${JSON.stringify({ ...head, form: pack ? 'deflated' : 'plain' })}\n${pack ? pack(json) : json}`;
+  const rest = `${JSON.stringify({ ...head, form: pack ? 'shared' : 'plain' })}\n${pack ? pack(json) : json}`;
   return `${sumOf(rest)} ${rest}`;
 }
 
