@@ -1,7 +1,7 @@
 // The main path as a maker goes it, in any engine: the nine numbers typed, a wedge pulled with the pointer, the fit looked at, the
 // sheets printed, and all of it there after a reload. And the shortest way from a number of the invented client to the sheets.
 
-import { readdirSync, readFileSync } from 'node:fs';
+import { readdirSync, readFileSync, rmSync } from 'node:fs';
 import { join } from 'node:path';
 import { expect } from 'vitest';
 import { type ReadPattern, readPattern } from '../../paper/readPattern';
@@ -173,7 +173,7 @@ function find({ selector, text }: Sought): Place | null {
   return { x: x + width / 2, y: y + height / 2 };
 }
 
-/** The file that was saved, once it is whole. */
+/** The file that was saved, once it is whole; it is taken out of the folder. */
 async function downloaded(folder: string): Promise<Uint8Array> {
   const files = (): string[] => readdirSync(folder).filter((name) => !name.startsWith('.'));
   const bytes = (): Uint8Array => {
@@ -184,5 +184,7 @@ async function downloaded(folder: string): Promise<Uint8Array> {
   await expect
     .poll(() => new TextDecoder('latin1').decode(bytes().slice(-8)).trim(), { timeout: 60_000 })
     .toMatch(/%%EOF$/);
-  return bytes();
+  const whole = bytes();
+  for (const name of files()) rmSync(join(folder, name));
+  return whole;
 }

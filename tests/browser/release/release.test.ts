@@ -14,9 +14,11 @@ import { readPattern } from '../../paper/readPattern';
 import { downloadBytes } from '../../support/browser/downloadBytes';
 import { FIREFOX } from '../engines/firefox';
 import { inEngines } from '../engines/inEngines';
-import { walkShortPath } from '../engines/walk';
+import { expectSameSheets, expectSquares } from '../engines/sameSheets';
+import { type Walked, walkMainPath, walkShortPath } from '../engines/walk';
 import { WEBKIT } from '../engines/webkit';
 import { expectQuiet, withBrowser } from '../session';
+import { doWholeJob, keepsNumber, startOtherWorkers } from './wholeJob';
 
 const out = mkdtempSync(join(tmpdir(), 'staywright-release-'));
 const PATH = '/~maker/patterns/';
@@ -62,40 +64,6 @@ const file = pathToFileURL(join(out, RELEASED.file)).href;
 /** For all steps in one test, on a busy machine. */
 const WHOLE_JOB_MS = 180_000;
 
-/** From a number of the tape to the sheets. */
-async function doWholeJob(page: Page): Promise<void> {
-  const waist = page.getByRole('textbox', { name: 'Waist girth' });
-  await waist.fill('28');
-  await waist.press('Enter');
-  await page.getByRole('link', { name: 'Draft', exact: true }).click();
-  await expect.poll(() => page.locator('[data-sewn="waist"]').textContent()).toBe('26');
-  await page.getByRole('link', { name: 'Fit', exact: true }).click();
-  await page.locator('.closed-up').waitFor();
-  await page.getByRole('link', { name: 'Cut', exact: true }).click();
-  // Its letters have to be shaped.
-  const title = 'ליאת 2.5 Łęcka';
-  await page.getByRole('button', { name: /client book$/ }).click();
-  const name = page.getByRole('textbox', { name: /^Name of the draft/ });
-  await name.fill(title);
-  await name.press('Enter');
-  await page.keyboard.press('Escape');
-  const asked = page.waitForEvent('download');
-  await page.getByRole('button', { name: 'Download the PDF' }).click();
-  const bytes = await downloadBytes(await asked);
-  expect(bytes.length).toBeGreaterThan(20_000);
-  const printed = await readPattern(bytes);
-  expect(printed.title).toContain(title);
-  const said = printed.pages[0]?.texts.map(({ text }) => text).join(' ');
-  expect(said).not.toMatch(/could not be loaded|empty boxes|\?/);
-}
-
-/** The number is there again. */
-async function keepsNumber(page: Page): Promise<void> {
-  await page.getByRole('link', { name: 'Measure', exact: true }).click();
-  await page.reload();
-  await expect.poll(() => page.getByRole('textbox', { name: 'Waist girth' }).inputValue()).toBe('28');
-}
-
 /** Files of the folder that a page without a connection does not get: what is printed or installed before is no part of it. */
 async function notKept(page: Page): Promise<string[]> {
   const files = readdirSync(join(out, RELEASED.folder), { recursive: true, withFileTypes: true })
@@ -116,24 +84,6 @@ async function notKept(page: Page): Promise<string[]> {
     );
     return names.filter((_, i) => !answers[i]);
   }, files);
-}
-
-/** The garment sewn, the panels laid on cloth and a range of sizes printed, each in a worker of its own. */
-async function startOtherWorkers(page: Page): Promise<void> {
-  await page.getByRole('radio', { name: 'Lay plan' }).check({ force: true });
-  await page.getByRole('button', { name: 'Lay the panels' }).click();
-  await page.locator('.lay-plan svg').waitFor();
-  await page.getByRole('button', { name: 'Stop' }).click();
-  await page.locator('.sizes-card summary').click();
-  await page.getByRole('button', { name: 'Open sizes and casts' }).click();
-  const asked = page.waitForEvent('download');
-  await page.getByRole('button', { name: /^Print \d+ sizes/ }).click();
-  const [first] = (await readPattern(await downloadBytes(await asked))).pages;
-  expect(first?.texts.length).toBeGreaterThan(5);
-  await page.keyboard.press('Escape');
-  await page.getByRole('link', { name: 'Fit', exact: true }).click();
-  await page.getByRole('radio', { name: 'As worn' }).check({ force: true });
-  await page.locator('section.worn canvas, section.worn img').waitFor({ timeout: 60_000 });
 }
 
 describe('the folder', () => {
@@ -228,10 +178,6 @@ describe('the one file', () => {
     WHOLE_JOB_MS,
   );
 
-  inEngines([FIREFOX, WEBKIT], 'prints from a disk, and keeps the number', async (view, downloads) => {
-    expect((await walkShortPath(view, file, downloads)).pages.length).toBeGreaterThan(3);
-  });
-
   it('lets nothing run but its own script', () => {
     const policy = /http-equiv="Content-Security-Policy" content="([^"]*)"/.exec(
       readFileSync(join(out, RELEASED.file), 'utf8'),
@@ -247,5 +193,34 @@ describe('the one file', () => {
     await said.waitFor();
     expect(await said.textContent()).toMatch(/JavaScript is switched off here/);
     expect(await page.getByText('Laying out the table').isVisible()).toBe(false);
+  });
+});
+
+// In more engines, each driven by its own protocol, and what they print beside what Chromium does, in which all other tests are.
+describe('the folder and the one file', () => {
+  const visit = withBrowser();
+  const walked: Walked[] = [];
+
+  inEngines([FIREFOX, WEBKIT], {
+    'from nine numbers to the sheets': async (view, downloads) => {
+      walked.push(await walkMainPath(view, address, downloads));
+    },
+    'prints from a disk, and keeps the number': async (view, downloads) => {
+      expect((await walkShortPath(view, file, downloads)).pages.length).toBeGreaterThan(3);
+    },
+  });
+
+  it('prints the sheets that Chromium prints of the same book, with squares to measure', async () => {
+    const localStorage = Object.entries(walked[0]?.kept ?? {}).map(([name, value]) => ({ name, value }));
+    const visitor = await visit('cut', {
+      storageState: { cookies: [], origins: [{ origin: new URL(inject('appUrl')).origin, localStorage }] },
+    });
+    const { page } = visitor;
+    const asked = page.waitForEvent('download');
+    await page.getByRole('button', { name: 'Download the PDF' }).click();
+    const first = await readPattern(await downloadBytes(await asked));
+    expectQuiet(visitor);
+    expectSquares(first);
+    for (const { printed } of walked) expectSameSheets(printed, first);
   });
 });
