@@ -1,6 +1,6 @@
 // From where the garment is looked at, and what is seen at a place of the picture.
 
-import type { WornPicture } from './wornPicture';
+import type { Extent, WornPicture } from './wornPicture';
 
 export interface Camera {
   /** Turned about the upright axis, rad: 0 sees the front, π/2 the wearer's left side, π the back. */
@@ -53,14 +53,10 @@ const ROUND_MM = 55;
  *
  * @param aspect width of one picture over its height
  */
-export function frameOf(pictures: readonly Pick<WornPicture, 'places'>[], aspect: number): Frame {
-  let [top, bottom, out] = [Number.NEGATIVE_INFINITY, Number.POSITIVE_INFINITY, 0];
-  for (const { places } of pictures)
-    for (let i = 2; i < places.length; i += 3) {
-      top = Math.max(top, places[i] as number);
-      bottom = Math.min(bottom, places[i] as number);
-      out = Math.max(out, Math.hypot(places[i - 2] as number, places[i - 1] as number));
-    }
+export function frameOf(pictures: readonly Pick<WornPicture, 'extent'>[], aspect: number): Frame {
+  const most = (of: keyof Extent, sign = 1): number =>
+    sign * Math.max(...pictures.map(({ extent }) => sign * extent[of]));
+  const [top, bottom, out] = [most('top'), most('bottom', -1), most('out')];
   return { middle: (top + bottom) / 2, half: Math.max((top - bottom) / 2 + ROUND_MM, (out + 15) / aspect) };
 }
 

@@ -96,7 +96,7 @@ export function makeGlDrawing(canvas: HTMLCanvasElement): Drawing | null {
     gl.uniform3f(body('plain'), ...BODY_COLOUR);
     gl.uniform3f(body('ground'), ...background);
     gl.uniform1f(body('fading'), FADING_MM);
-    const { bottom, top } = buffers;
+    const { bottom, top } = picture.extent;
     gl.uniform2f(body('shown'), bottom - BODY_BEYOND_MM, top + BODY_BEYOND_MM);
     buffers.body.draw();
     const cloth = begin(solid, CLOTH_AHEAD_MM);
@@ -144,7 +144,8 @@ function beginWith(
 function placesOf(picture: WornPicture, shading: Shading, unit: Unit): Float32Array {
   const values = valuesOf(picture, shading);
   if (!values || shading === 'cloth') return new Float32Array(picture.standOff.length);
-  return values.map((value) => bandPlace(scaleOf(shading, unit), value));
+  const scale = scaleOf(shading, unit);
+  return values.map((value) => bandPlace(scale, value));
 }
 
 function programOf(gl: WebGL2RenderingContext, vertex: string, fragment: string): WebGLProgram | null {
@@ -225,10 +226,7 @@ function buffersFor(gl: WebGL2RenderingContext, picture: WornPicture) {
     gl.bindBuffer(gl.ARRAY_BUFFER, own.get('band') ?? null);
     gl.bufferData(gl.ARRAY_BUFFER, bands, gl.DYNAMIC_DRAW);
   };
-  const heights = picture.places.filter((_, i) => i % 3 === 2);
   return {
-    bottom: heights.reduce((least, z) => Math.min(least, z), Number.POSITIVE_INFINITY),
-    top: heights.reduce((most, z) => Math.max(most, z), Number.NEGATIVE_INFINITY),
     body: solidOf(picture.body),
     cloth,
     channels,

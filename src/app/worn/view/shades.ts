@@ -51,7 +51,8 @@ export const scaleOf = (shading: Exclude<Shading, 'cloth'>, unit: Unit): Scale =
 export function bandPlace({ limits }: Scale, value: number): number {
   const last = limits.length - 1;
   for (let i = 0; i < last; i += 1) {
-    const [low = 0, high = 0] = [limits[i], limits[i + 1]];
+    const low = limits[i] as number;
+    const high = limits[i + 1] as number;
     if (value < high) return Math.max(0, i + (value - low) / (high - low));
   }
   return last - 1e-3;
@@ -60,6 +61,6 @@ export function bandPlace({ limits }: Scale, value: number): number {
 /** Values of a shading by vertex in mm or %; null for plain cloth. */
 export function valuesOf(picture: WornPicture, shading: Shading): Float32Array | null {
   if (shading === 'cloth') return null;
-  const factor = shading === 'standOff' ? 1 : 100;
-  return picture[shading].map((value) => value * factor);
+  if (shading === 'standOff') return picture.standOff;
+  return picture[shading].map((value) => value * 100);
 }

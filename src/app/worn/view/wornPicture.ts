@@ -23,7 +23,15 @@ import { finer } from './smoothed';
 type Values = Float32Array<ArrayBuffer>;
 type WholeLine = WholeMesh['lines'][number];
 
+/** How high the garment's top and hem lie, and how far from the axis it reaches, mm. */
+export interface Extent {
+  readonly top: number;
+  readonly bottom: number;
+  readonly out: number;
+}
+
 export interface WornPicture extends Solid {
+  readonly extent: Extent;
   /** By vertex: mm, and parts of the length cut. */
   readonly standOff: Float32Array<ArrayBuffer>;
   readonly warp: Float32Array<ArrayBuffer>;
@@ -139,6 +147,7 @@ function pictureOf(halves: readonly WornHalf[]): WornPicture {
   const laced = mesh.lines.filter(({ open }) => open);
   const lacedPlaces = laced.map(({ vertices }) => vertices.map(at));
   return {
+    extent: extentOf(places),
     places,
     triangles,
     normals,
@@ -159,6 +168,16 @@ function pictureOf(halves: readonly WornHalf[]): WornPicture {
     lacing: Float32Array.from(lacingOf(lacedPlaces)),
     eyelets: Float32Array.from(lacedPlaces.flatMap(eyeletsOf).flat()),
   };
+}
+
+function extentOf(places: Float32Array): Extent {
+  let [top, bottom, out] = [Number.NEGATIVE_INFINITY, Number.POSITIVE_INFINITY, 0];
+  for (let i = 2; i < places.length; i += 3) {
+    top = Math.max(top, places[i] as number);
+    bottom = Math.min(bottom, places[i] as number);
+    out = Math.max(out, Math.hypot(places[i - 2] as number, places[i - 1] as number));
+  }
+  return { top, bottom, out };
 }
 
 /** A value by triangle as the mean of each vertex's triangles. */
