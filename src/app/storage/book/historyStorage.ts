@@ -112,7 +112,7 @@ export function loadHistory(books: BookStorage, book: Book): History<Book> {
 }
 
 /**
- * Keeps the history each time its book was kept, in at most half of the room that is left, and gives it all up where the book has
+ * Keeps the history each time its book was kept, in a task of its own, in at most half of the room that is left, and gives it all up where the book has
  * none. A history of changes that were kept before this was called is kept at once. Says so where it reaches less far back for want
  * of room.
  *
@@ -152,18 +152,23 @@ export function keepHistory(books: BookStorage, history: () => History<Book>): (
   return books.subscribe((status) => {
     if (!storage || !records || status === before) return;
     before = status;
-    try {
-      if (status.kind === 'saved') keep(storage, records.seal());
-      else if (
-        status.kind === 'failed' &&
-        status.reason === 'full' &&
-        storage.getItem(HISTORY_KEY) !== null
-      ) {
+    if (status.kind === 'saved')
+      books.doLater(() => {
+        // A change that came meanwhile is in the history and not yet in the records: it is kept with them.
+        if (books.isWaiting()) return;
+        try {
+          keep(storage, records.seal());
+        } catch {
+          giveUp(storage);
+        }
+      });
+    else if (status.kind === 'failed' && status.reason === 'full')
+      try {
+        if (storage.getItem(HISTORY_KEY) === null) return;
         giveUp(storage);
         books.retry();
+      } catch {
+        giveUp(storage);
       }
-    } catch {
-      giveUp(storage);
-    }
   });
 }
