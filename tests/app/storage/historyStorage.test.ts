@@ -112,6 +112,34 @@ describe('keeping the history', () => {
     expect(third.books.status()).toEqual({ kind: 'saved' });
   });
 
+  it('comes in a task of its own after the book, and at once where the page goes away', async () => {
+    const storage = new FakeStorage();
+    const tab = await openTab(storage);
+    tab.rename('Ada');
+    const isKept = (): boolean => storage.kept.has(HISTORY_KEY);
+    while (!clientsIn(storage).has('Ada')) vi.advanceTimersToNextTimer();
+    expect(isKept()).toBe(false);
+    vi.advanceTimersToNextTimer();
+    expect(isKept()).toBe(true);
+    storage.kept.delete(HISTORY_KEY);
+    tab.rename('Adah');
+    tab.books.flush();
+    expect(isKept()).toBe(true);
+  });
+
+  it('waits for a change that comes between the book and its task, so that it always belongs to the kept book', async () => {
+    const storage = new FakeStorage();
+    const tab = await openTab(storage);
+    tab.rename('Ada');
+    while (!clientsIn(storage).has('Ada')) vi.advanceTimersToNextTimer();
+    tab.rename('Adah');
+    vi.advanceTimersByTime(10);
+    expect(storage.kept.has(HISTORY_KEY)).toBe(false);
+    vi.runAllTimers();
+    expect(clientsIn(storage).has('Adah')).toBe(true);
+    expect((await openTab(storage)).store.getState().history).toEqual(tab.store.getState().history);
+  });
+
   it.each(['one', 'two', 'three'])(
     'is there where a style was taken out and put back among others after a start: %s',
     async (taken) => {
