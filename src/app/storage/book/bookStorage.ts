@@ -12,6 +12,7 @@ import { Clashes } from './clashes';
 import { collect } from './collect';
 import { KeptRecords } from './keptRecords';
 import type { Move } from './move';
+import { NextTask } from './nextTask';
 
 /** Changes that come faster than this are kept together. */
 const DEBOUNCE_MS = 300;
@@ -44,8 +45,8 @@ export class BookStorage {
   private latest: Book | null = null;
   private waits = false;
   private timer: ReturnType<typeof setTimeout> | undefined;
-  /** What is to be done in a task of its own, and the timer that does it. */
-  private next: { readonly work: () => void; readonly timer: ReturnType<typeof setTimeout> } | null = null;
+  /** What follows when the book was kept. */
+  readonly following = new NextTask();
   /** The storage could not be read when the page was opened, and was not since. */
   private isUnread = false;
   /** Keys of what cannot be read; it stays where it lies. */
@@ -123,23 +124,7 @@ export class BookStorage {
   flush(): void {
     clearTimeout(this.timer);
     this.write(Number.POSITIVE_INFINITY);
-    this.doNext();
-  }
-
-  /**
-   * Does something in a task of its own, so that it does not add to the time of the present one, or with the next {@link flush},
-   * whichever comes first. The last that was given is done.
-   */
-  doLater(work: () => void): void {
-    clearTimeout(this.next?.timer);
-    this.next = { work, timer: setTimeout(() => this.doNext()) };
-  }
-
-  private doNext(): void {
-    const { next } = this;
-    this.next = null;
-    clearTimeout(next?.timer);
-    next?.work();
+    this.following.doNow();
   }
 
   private wait(ms: number): void {

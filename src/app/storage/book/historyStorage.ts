@@ -153,7 +153,7 @@ export function keepHistory(books: BookStorage, history: () => History<Book>): (
     if (!storage || !records || status === before) return;
     before = status;
     if (status.kind === 'saved')
-      books.doLater(() => {
+      books.following.give(() => {
         // A change that came meanwhile is in the history and not yet in the records: it is kept with them.
         if (books.isWaiting()) return;
         try {
