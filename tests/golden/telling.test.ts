@@ -111,7 +111,7 @@ describe('darts', () => {
 describe('a top edge below the bust', () => {
   it.each([
     ['cincher', -inches(0.25)],
-    ['under-bust', 0],
+    ['under-bust', inches(1 / 16)],
   ])('%s: lies at its distance from the under-bust line on every body', (style, above) => {
     for (const [body, { pieces, levels }] of draftsOf(style)) {
       const line = levels.find(({ name }) => name === 'underBust')?.y ?? Number.NaN;

@@ -81,6 +81,8 @@ export const NAMED_STYLES: ReadonlyMap<string, NamedStyle> = new Map<string, Nam
         ...DEFAULT_STYLE,
         balance: FEWER,
         topFrom: 'underBust',
+        // So little that the edge is hardly longer than the under-bust line, and enough that the line lies on the cloth and is proved.
+        topAbove: inches(1 / 16),
         hemBelow: inches(4.5),
         hemShape: hem('dipped'),
         closure: { front: 'busk', back: 'lacing', lacingGap: inches(2) },
