@@ -38,29 +38,56 @@ export interface RoundBody {
 export function roundBody(draft: Pick<Draft, 'pieces' | 'turnedDart'>, closure: Style['closure']): RoundBody {
   const panels = panelsAround(sewnAtSide(draft));
   const gaps = { front: halfOpenAt('front', closure), back: halfOpenAt('back', closure) };
-  const widths = panels.map(widthOf);
-  const half = (y: number): number =>
-    gaps.front + gaps.back + widths.reduce((sum, width) => sum + width(y), 0);
-  const seen = (from: 'front' | 'back'): SeenPanel[] =>
-    panels.flatMap((piece, i) => {
-      const partAt = ({ x, y }: Point): Part => {
-        const before = widths.slice(0, i).reduce((sum, width) => sum + width(y), gaps.front);
-        const part = (before + alongOf(piece, x, y)) / half(y);
-        return { part: from === 'front' ? part : 1 - part, y };
-      };
-      const place = ({ part, y }: Part): Point => ({ x: half(y) * outOf(part), y });
-      const outline = toSide(piece.edges.flatMap(({ points }) => points.slice(0, -1).map(partAt))).map(place);
+  const rows = new Map<number, Row>();
+  const rowAt = (y: number): Row => {
+    const known = rows.get(y);
+    if (known) return known;
+    let end = gaps.front;
+    const starts = panels.map((piece) => {
+      const start = end;
+      end += widthOf(piece, y);
+      return start;
+    });
+    const row = { starts, half: end + gaps.back };
+    rows.set(y, row);
+    return row;
+  };
+  const laid = panels.map((piece, i) => {
+    const partAt = ({ x, y }: Point): Part => {
+      const { starts, half } = rowAt(y);
+      return { part: ((starts[i] ?? 0) + alongOf(piece, x, y)) / half, y };
+    };
+    return {
+      piece,
+      ring: piece.edges.flatMap(({ points }) => points.slice(0, -1).map(partAt)),
+      darts: piece.darts.map(({ inner }) => inner.map(partAt)),
+    };
+  });
+  const place = ({ part, y }: Part): Point => ({ x: rowAt(y).half * outOf(part), y });
+  const seen = (from: 'front' | 'back'): SeenPanel[] => {
+    const fromThere = ({ part, y }: Part): Part => ({ part: from === 'front' ? part : 1 - part, y });
+    return laid.flatMap(({ piece, ring, darts }) => {
+      const outline = toSide(ring.map(fromThere)).map(place);
       const across = outline.map(({ x }) => x);
       if (Math.max(...across) - Math.min(...across) < LEAST_SEEN_MM) return [];
-      const darts = piece.darts.map(({ inner }) =>
-        inner
-          .map(partAt)
+      const lines = darts.map((line) =>
+        line
+          .map(fromThere)
           .filter(({ part }) => part <= SIDE)
           .map(place),
       );
-      return [{ piece, outline, darts }];
+      return [{ piece, outline, darts: lines }];
     });
+  };
   return { front: seen('front'), back: seen('back') };
+}
+
+/** The panels at one height, along the cloth, mm. */
+interface Row {
+  /** Of each panel, how far from the body's middle in front it begins. */
+  readonly starts: readonly number[];
+  /** From the middle in front to the middle of the back. */
+  readonly half: number;
 }
 
 /** A place on the oval: what part of the half girth lies between it and the middle that is looked at. */
@@ -126,11 +153,9 @@ function fewer(points: readonly Point[]): readonly Point[] {
 }
 
 /** The cloth of a panel at a height, its darts sewn up, mm. */
-const widthOf =
-  (piece: Piece) =>
-  (y: number): number =>
-    Math.abs(xAtHeight(outerEdge(piece).points, y) - xAtHeight(innerEdge(piece).points, y)) -
-    piece.darts.reduce((sum, dart) => sum + dartAt(dart, y).width, 0);
+const widthOf = (piece: Piece, y: number): number =>
+  Math.abs(xAtHeight(outerEdge(piece).points, y) - xAtHeight(innerEdge(piece).points, y)) -
+  piece.darts.reduce((sum, dart) => sum + dartAt(dart, y).width, 0);
 
 /** How far along the cloth a point of a panel lies from the panel's edge nearer to centre front, mm. */
 function alongOf(piece: Piece, x: number, y: number): number {
@@ -155,12 +180,16 @@ function dartAt({ inner, outer }: Piece['darts'][number], y: number): { from: nu
 
 /** The x of an edge at a height; beyond its ends that of the nearest end. */
 function xAtHeight(points: readonly Point[], y: number): number {
-  const down = (points[0]?.y ?? 0) <= (points.at(-1)?.y ?? 0) ? points : [...points].reverse();
-  const next = down.findIndex((point) => point.y >= y);
-  const [a, b] = [down[next - 1], down[next]];
-  if (!b) return down.at(-1)?.x ?? 0;
-  if (!a || b.y === a.y) return b.x;
-  return a.x + ((b.x - a.x) * (y - a.y)) / (b.y - a.y);
+  const isDownwards = (points[0]?.y ?? 0) <= (points.at(-1)?.y ?? 0);
+  let above: Point | undefined;
+  for (let i = 0; i < points.length; i += 1) {
+    const below = points[isDownwards ? i : points.length - 1 - i];
+    if (!below) break;
+    if (below.y < y) above = below;
+    else if (!above || below.y === above.y) return below.x;
+    else return above.x + ((below.x - above.x) * (y - above.y)) / (below.y - above.y);
+  }
+  return above?.x ?? 0;
 }
 
 /** Lengths along a quarter of the oval of width 2, from its middle in front to its side. */
