@@ -6,12 +6,27 @@ import { LEVEL_NAMES } from '../terms/names';
 import type { Field, Fields } from './fields';
 import { STYLE, type Style } from './style';
 
+// Each schema takes time to be made, and a start of the page waits for it: what is alike is made once.
+const number = z.number();
+const flag = z.boolean();
+const text = z.string();
+const absent = z.never();
+
 const levelNumbers = z.object(
-  Object.fromEntries(LEVEL_NAMES.map((level) => [level, z.number()])) as Record<
+  Object.fromEntries(LEVEL_NAMES.map((level) => [level, number])) as Record<
     (typeof LEVEL_NAMES)[number],
-    z.ZodMiniNumber<number>
+    typeof number
   >,
 );
+const someLevelNumbers = z.exactPartial(levelNumbers);
+
+const made = new Map<Field, z.ZodMiniType>();
+
+function schemaOf(field: Field): z.ZodMiniType {
+  const schema = made.get(field) ?? makeSchema(field);
+  made.set(field, schema);
+  return schema;
+}
 
 const groupSchema = (fields: Fields) => z.object(shapeOf(fields));
 
@@ -23,20 +38,20 @@ const shapeOf = (fields: Fields): Record<string, z.ZodMiniType> =>
     }),
   );
 
-function schemaOf(field: Field): z.ZodMiniType {
+function makeSchema(field: Field): z.ZodMiniType {
   switch (field.kind) {
     case 'number':
-      return z.number();
+      return number;
     case 'choice':
       return z.enum(field.words as readonly [string, ...string[]]);
     case 'flag':
-      return z.boolean();
+      return flag;
     case 'text':
-      return z.string();
+      return text;
     case 'levels':
-      return field.usual === null ? z.exactPartial(levelNumbers) : levelNumbers;
+      return field.usual === null ? someLevelNumbers : levelNumbers;
     case 'absent':
-      return z.never();
+      return absent;
     case 'group':
       return groupSchema(field.fields);
     case 'list':
