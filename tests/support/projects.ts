@@ -1,5 +1,5 @@
 // The kinds of tests, each a project of the test runner by its name, so that a run can leave out whole kinds: `--project=pure`. A run
-// that names none joins kinds that are loaded alike.
+// that names none joins those with a page.
 
 import { availableParallelism } from 'node:os';
 import type { TestProjectInlineConfiguration } from 'vitest/config';
@@ -56,49 +56,42 @@ const AS_NODE: NonNullable<TestProjectInlineConfiguration['test']> = {
 
 type Kind = NonNullable<TestProjectInlineConfiguration['test']>;
 
-/** Tried a second time: on a loaded machine a browser may take longer than a test waits. */
-const BUILT_KIND: Kind = {
-  name: 'built',
-  include: BUILT,
-  isolate: false,
-  retry: 1,
-  globalSetup: ['tests/support/browser/builtApp.ts'],
-};
-
-const REPLACING_KIND: Kind = { name: 'replacing', include: REPLACING };
-
-const KINDS: readonly Kind[] = [
+/** Without a page. Each is kept by itself: drafts take up to three times as long in a worker that has run other kinds before. */
+const WITHOUT_PAGE: readonly Kind[] = [
   {
     name: 'pure',
     include: ['tests/**/*.test.ts'],
     exclude: [...BUILT, ...PRINTED, ...SCREEN, ...PROPERTIES, ...PROCESS, ...REPLACING],
     ...AS_NODE,
   },
-  { name: 'screen', include: SCREEN, exclude: [...BUILT, ...PRINTED_PAGES, ...FAULTS], ...PAGE },
-  { name: 'faults', include: FAULTS, ...PAGE },
-  REPLACING_KIND,
   { name: 'printed', include: PRINTED, exclude: [...BUILT, ...PRINTED_PAGES], ...AS_NODE },
-  { name: 'printed pages', include: PRINTED_PAGES, ...PAGE },
   { name: 'process', include: PROCESS, ...AS_NODE },
   { name: 'properties', include: PROPERTIES, ...AS_NODE },
-  BUILT_KIND,
+];
+
+const WITH_PAGE: readonly Kind[] = [
+  { name: 'screen', include: SCREEN, exclude: [...BUILT, ...PRINTED_PAGES, ...FAULTS], ...PAGE },
+  { name: 'faults', include: FAULTS, ...PAGE },
+  { name: 'printed pages', include: PRINTED_PAGES, ...PAGE },
+];
+
+const OTHERS: readonly Kind[] = [
+  { name: 'replacing', include: REPLACING },
+  // Tried a second time: on a loaded machine a browser may take longer than a test waits.
+  {
+    name: 'built',
+    include: BUILT,
+    isolate: false,
+    retry: 1,
+    globalSetup: ['tests/support/browser/builtApp.ts'],
+  },
 ];
 
 /**
- * The same files: all kinds without a page are one, and all with one are another. Each start of a worker loads the test runner, the
- * window and the app, and each project transforms the app's files: 5 s of the processor for a worker with a page, 2 s for one without.
+ * Kinds with a page as one. Each start of a worker loads the test runner, the window and the app, and each project transforms the
+ * app's files: 5 s of the processor.
  */
-const JOINED: readonly Kind[] = [
-  BUILT_KIND,
-  {
-    name: 'node',
-    include: ['tests/**/*.test.ts'],
-    exclude: [...BUILT, ...SCREEN, ...PRINTED_PAGES, ...REPLACING],
-    ...AS_NODE,
-  },
-  { name: 'page', include: [...SCREEN, ...PRINTED_PAGES], exclude: BUILT, ...PAGE },
-  REPLACING_KIND,
-];
+const PAGES: Kind = { name: 'page', include: [...SCREEN, ...PRINTED_PAGES], exclude: BUILT, ...PAGE };
 
 const namesKinds = process.argv.some((word) => word.startsWith('--project'));
 
@@ -108,7 +101,11 @@ const namesKinds = process.argv.some((word) => word.startsWith('--project'));
  * worker more than there are cores, where the test runner would take one less: a file that waits for a browser or a process leaves
  * its core to another.
  */
-export const TEST_PROJECTS: TestProjectInlineConfiguration[] = (namesKinds ? KINDS : JOINED).map((test) => ({
+export const TEST_PROJECTS: TestProjectInlineConfiguration[] = [
+  ...WITHOUT_PAGE,
+  ...(namesKinds ? WITH_PAGE : [PAGES]),
+  ...OTHERS,
+].map((test) => ({
   extends: true,
   test: { ...test, maxWorkers: availableParallelism() + 1 },
 }));
