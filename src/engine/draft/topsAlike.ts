@@ -1,6 +1,6 @@
 // The top edge of a garment whose halves differ, where one half has the under-bust line that it is measured from and the other has not.
 
-import { hasUnderBustLine, underBustLine } from '../block/lines/topHeight';
+import { halfWayLine, hasUnderBustLine } from '../block/lines/topHeight';
 import { checkBody } from '../body/body';
 import type { Measurements } from '../body/measurements';
 import type { Style } from '../style/style';
@@ -23,6 +23,6 @@ export function topsAlike(
   const [only] = having;
   if (!only || having.length > 1) return alike;
   const { side, body } = only;
-  const above = body.neckToWaist - underBustLine({ ...body, neckToUnderBust: body.neckToWaist });
+  const above = body.neckToWaist - halfWayLine(body);
   return { ...alike, [side]: { ...style, topFrom: 'waist', topAbove: above + style.topAbove } };
 }

@@ -14,6 +14,12 @@ import { DEMO_CLIENT, MIGRATIONS, NAMED_STYLES } from '../../../src/document';
 const recordOf = (layout: number): string =>
   JSON.parse(readFileSync(`tests/app/storage/fixtures/record-layout-${layout}.json`, 'utf8')).text;
 
+/** What of a record its sum covers, changed, under a sum that is right for it. */
+function changed(record: string, change: (rest: string) => string): string {
+  const rest = change(record.slice(record.indexOf(' ') + 1));
+  return `${sumOf(rest)} ${rest}`;
+}
+
 describe('a record', () => {
   it.each([2, 3])('of layout %i is read', (layout) => {
     const text = recordOf(layout);
@@ -38,16 +44,13 @@ describe('a record', () => {
   });
 
   it('whose body is damaged under a right sum is not whole', () => {
-    const text = recordOf(3);
-    const rest = text.slice(text.indexOf(' ') + 1, -40);
-    expect(readClientRecord(`${sumOf(rest)} ${rest}`, MIGRATIONS)).toEqual({ kind: 'notWhole' });
+    const cut = changed(recordOf(3), (rest) => rest.slice(0, -40));
+    expect(readClientRecord(cut, MIGRATIONS)).toEqual({ kind: 'notWhole' });
   });
 
   it('of a form that is not known is not whole', () => {
-    const rest = recordOf(3)
-      .slice(recordOf(3).indexOf(' ') + 1)
-      .replace('"form":"shared"', '"form":"sung"');
-    expect(readClientRecord(`${sumOf(rest)} ${rest}`, MIGRATIONS)).toEqual({ kind: 'notWhole' });
+    const other = changed(recordOf(3), (rest) => rest.replace('"form":"shared"', '"form":"sung"'));
+    expect(readClientRecord(other, MIGRATIONS)).toEqual({ kind: 'notWhole' });
   });
 });
 

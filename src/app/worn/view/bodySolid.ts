@@ -1,6 +1,7 @@
 // The body as it is drawn: its skin as triangles, pressed in where the garment presses it.
 
 import { type LevelName, sectionPoints, type WholeMesh, type WornHalf } from '../../../engine';
+import { extentOf } from './extent';
 import { unitNormals } from './normals';
 
 /** x to the wearer's left, y forwards, z up, mm; three numbers a vertex, three vertices a triangle. */
@@ -23,7 +24,7 @@ export const FADING_MM = 80;
 
 /** The skin goes on so far where it has faded: it hides the inside of the body from a camera that looks down into it, mm. */
 const HIDING_MM = 60;
-/** Columns that are left out between two that are drawn. */
+/** One of so many columns of the body's sections is drawn. */
 const EVERY = 2;
 
 /**
@@ -39,13 +40,10 @@ function skinOf(halves: readonly WornHalf[], { places: cloth }: WholeMesh): Skin
   const [left, right = left] = halves;
   if (!left || !right) return { places: new Float32Array(0), triangles: new Uint32Array(0), around: 1 };
   const zOf = (name: LevelName): number => left.body.levels.find((level) => level.name === name)?.z ?? 0;
-  let [top, bottom] = [Number.NEGATIVE_INFINITY, Number.POSITIVE_INFINITY];
-  for (let i = 2; i < cloth.length; i += 3) {
-    top = Math.max(top, cloth[i] as number);
-    bottom = Math.min(bottom, cloth[i] as number);
-  }
-  top = Math.min(-20, zOf('overBust') + 130, top + BODY_BEYOND_MM + FADING_MM + HIDING_MM);
-  bottom = Math.max(zOf('hip') - 90, bottom - BODY_BEYOND_MM - FADING_MM - HIDING_MM);
+  const garment = extentOf(cloth);
+  const beyond = BODY_BEYOND_MM + FADING_MM + HIDING_MM;
+  const top = Math.min(-20, zOf('overBust') + 130, garment.top + beyond);
+  const bottom = Math.max(zOf('hip') - 90, garment.bottom - beyond);
   const rows = Math.ceil((top - bottom) / ROW_MM);
   const places: number[] = [];
   let around = 0;

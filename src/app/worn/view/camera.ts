@@ -1,6 +1,7 @@
 // From where the garment is looked at, and what is seen at a place of the picture.
 
-import type { Extent, WornPicture } from './wornPicture';
+import type { Extent } from './extent';
+import type { WornPicture } from './wornPicture';
 
 export interface Camera {
   /** Turned about the upright axis, rad: 0 sees the front, π/2 the wearer's left side, π the back. */

@@ -16,19 +16,13 @@ import {
 } from '../../../engine';
 import { bodySolid, type Solid } from './bodySolid';
 import { type Channels, channelsOf } from './channels';
+import { type Extent, extentOf } from './extent';
 import { eyeletsOf, lacingOf } from './lacing';
 import { unitNormals } from './normals';
 import { finer } from './smoothed';
 
 type Values = Float32Array<ArrayBuffer>;
 type WholeLine = WholeMesh['lines'][number];
-
-/** How high the garment's top and hem lie, and how far from the axis it reaches, mm. */
-export interface Extent {
-  readonly top: number;
-  readonly bottom: number;
-  readonly out: number;
-}
 
 export interface WornPicture extends Solid {
   readonly extent: Extent;
@@ -168,16 +162,6 @@ function pictureOf(halves: readonly WornHalf[]): WornPicture {
     lacing: Float32Array.from(lacingOf(lacedPlaces)),
     eyelets: Float32Array.from(lacedPlaces.flatMap(eyeletsOf).flat()),
   };
-}
-
-function extentOf(places: Float32Array): Extent {
-  let [top, bottom, out] = [Number.NEGATIVE_INFINITY, Number.POSITIVE_INFINITY, 0];
-  for (let i = 2; i < places.length; i += 3) {
-    top = Math.max(top, places[i] as number);
-    bottom = Math.min(bottom, places[i] as number);
-    out = Math.max(out, Math.hypot(places[i - 2] as number, places[i - 1] as number));
-  }
-  return { top, bottom, out };
 }
 
 /** A value by triangle as the mean of each vertex's triangles. */

@@ -43,7 +43,12 @@ export const nearestLevel = (levels: readonly Level[], y: number): LevelName =>
   levels.reduce((best, level) => (Math.abs(level.y - y) < Math.abs(best.y - y) ? level : best)).name;
 
 /** Two levels nearer to each other than this cannot have two girths: the optional one is left out. mm */
-export const LEAST_APART_MM = 15;
+const LEAST_APART_MM = 15;
+
+/** Whether a level fits between those above and below it, where there are any: heights, mm below the shoulder level. */
+export const fitsBetween = (y: number, above: number | undefined, below: number | undefined): boolean =>
+  (above === undefined || y - above >= LEAST_APART_MM) &&
+  (below === undefined || below - y >= LEAST_APART_MM);
 
 const OPTIONAL: readonly LevelName[] = ['overBust', 'underBust', 'highHip'];
 
@@ -71,8 +76,7 @@ export function levelsOf(body: Body, style: Style): { levels: Level[]; issues: I
     const above = required[i - 1];
     const below = required[i];
     const fits =
-      (!above || y - heightOf(heights, above) >= LEAST_APART_MM) &&
-      (!below || heightOf(heights, below) - y >= LEAST_APART_MM) &&
+      fitsBetween(y, above && heightOf(heights, above), below && heightOf(heights, below)) &&
       NEIGHBOURS[name]?.above === above &&
       NEIGHBOURS[name]?.below === below;
     if (!fits) issues.push(issue('levelLeftOut', {}, { level: name, field: FIELD[name] }));

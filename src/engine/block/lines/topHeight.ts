@@ -2,7 +2,7 @@
 
 import type { Body } from '../../body/body';
 import type { Style } from '../../style/style';
-import { LEAST_APART_MM, overBustHeight } from './levels';
+import { fitsBetween, overBustHeight } from './levels';
 
 /** A level top edge at the armpit stands so far under it, mm. Our own bound, no source. */
 const UNDER_ARMPIT_MM = 12;
@@ -31,12 +31,20 @@ type Lengths = Pick<Body, 'neckToBust' | 'neckToUnderBust' | 'neckToWaist'>;
 
 /** Whether a draft has the under-bust level: it lies far enough from the bust and from the waist, and between them. */
 export const hasUnderBustLine = ({ neckToBust, neckToUnderBust, neckToWaist }: Lengths): boolean =>
-  neckToUnderBust - neckToBust >= LEAST_APART_MM && neckToWaist - neckToUnderBust >= LEAST_APART_MM;
+  fitsBetween(neckToUnderBust, neckToBust, neckToWaist);
+
+/**
+ * Half way from bust to waist, mm below the shoulder level: about where the under-bust lies on women of middling measurements
+ * (343 mm between 273 and 406); our own rule, no source.
+ */
+export const halfWayLine = ({
+  neckToBust,
+  neckToWaist,
+}: Pick<Lengths, 'neckToBust' | 'neckToWaist'>): number => (neckToBust + neckToWaist) / 2;
 
 /**
  * The line that a top edge stands on which is measured from the under-bust, mm below the shoulder level: where the under-bust was
- * measured, or half way from bust to waist where a draft goes without that level. About half way is where it lies on women of middling
- * measurements (343 mm between 273 and 406); our own rule, no source.
+ * measured, or half way from bust to waist where a draft goes without that level.
  */
-export const underBustLine = (lengths: Lengths): number =>
-  hasUnderBustLine(lengths) ? lengths.neckToUnderBust : (lengths.neckToBust + lengths.neckToWaist) / 2;
+const underBustLine = (lengths: Lengths): number =>
+  hasUnderBustLine(lengths) ? lengths.neckToUnderBust : halfWayLine(lengths);
