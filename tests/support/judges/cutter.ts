@@ -224,8 +224,8 @@ function angleAt(before: readonly Point[], after: readonly Point[], reach: numbe
 /** The angle between lower edge and armhole of each off-shoulder band, degrees. */
 export function cornerAtTop(draft: Draft): number[] {
   return bands(draft).flatMap(({ edges }) => {
-    const armhole = edges.find(({ role }) => role === 'armhole');
-    const lower = edges[edges.findIndex((edge) => edge === armhole) - 1];
+    const i = edges.findIndex(({ role }) => role === 'armhole');
+    const [lower, armhole] = [edges[i - 1], edges[i]];
     return armhole && lower ? [angleAt(lower.points, armhole.points, CORNER_MM)] : [];
   });
 }
